@@ -1,0 +1,39 @@
+// One jest project per size of test; `npm run test:<size>` picks one. Sizes that need PostgreSQL
+// share one embedded cluster per run (globalSetup) and clone a database per worker from a template.
+const path = require('node:path');
+
+const swc = JSON.parse(require('node:fs').readFileSync(path.join(__dirname, 'apps/api/.swcrc')));
+delete swc.$schema;
+
+const shared = {
+  rootDir: __dirname,
+  testEnvironment: 'node',
+  transform: { '^.+\\.tsx?$': ['@swc/jest', { ...swc, swcrc: false }] },
+  moduleNameMapper: { '^@api/(.*)$': '<rootDir>/apps/api/src/$1' },
+  moduleFileExtensions: ['ts', 'tsx', 'js', 'mjs', 'json'],
+};
+
+const withDatabase = {
+  globalSetup: '<rootDir>/test/support/database/global-setup.ts',
+  globalTeardown: '<rootDir>/test/support/database/global-teardown.ts',
+};
+
+const size = (name, match, extra = {}) => ({
+  ...shared,
+  ...extra,
+  displayName: name,
+  testMatch: match.map((pattern) => `<rootDir>/${pattern}`),
+});
+
+module.exports = {
+  testTimeout: 30_000,
+  projects: [
+    size('unit', ['apps/api/src/**/*.spec.ts']),
+    size('reference', ['test/reference/**/*.spec.ts']),
+    size('architecture', ['test/architecture/**/*.spec.ts']),
+    size('integration', ['test/integration/**/*.spec.ts'], withDatabase),
+    size('property', ['test/property/**/*.spec.ts'], withDatabase),
+    size('e2e', ['test/e2e/**/*.spec.ts'], withDatabase),
+    size('browser', ['test/browser/**/*.spec.ts'], withDatabase),
+  ],
+};
