@@ -22,6 +22,23 @@ export interface CompositionPer100g {
   /** Whatever else there is (theobromine, gums); stated so that the sum closes. */
   readonly other: Decimal;
   readonly cocoaSolids: CocoaSolids;
+  /** Glucose syrup among the figures above, when the sheet states its dextrose equivalent. */
+  readonly glucoseSyrup?: GlucoseSyrup;
+  /**
+   * Part of `ash` and `salt` that is milk's, which dissolves; absent: read from the milk solids
+   * (domain/composition).
+   */
+  readonly dairyAsh?: Decimal;
+}
+
+/**
+ * Cuts across the list above: its solids are the higher saccharides first, then the maltose, then
+ * the glucose. Water activity needs the DE, because long sugars bind far less water than short ones.
+ */
+export interface GlucoseSyrup {
+  readonly solids: Decimal;
+  /** Dextrose equivalent of the solids, per cent. */
+  readonly dextroseEquivalent: Decimal;
 }
 
 /** Cuts across the list above: which of those grams are cocoa's and milk's dry matter. */
