@@ -1,0 +1,61 @@
+import { spawn, spawnSync } from 'node:child_process';
+import type { Account } from './account';
+
+export interface BinaryOutcome {
+  readonly code: number | null;
+  readonly output: string;
+}
+
+/** A bare environment: nothing of the caller's (PGDATA, PGPORT, LANG ...) reaches the binaries. */
+const environment = (): NodeJS.ProcessEnv => {
+  const { PATH, SystemRoot, TEMP, TMP } = process.env;
+  return {
+    LC_ALL: 'C',
+    TZ: 'UTC',
+    ...(PATH !== undefined && { PATH }),
+    ...(SystemRoot !== undefined && { SystemRoot }),
+    ...(TEMP !== undefined && { TEMP }),
+    ...(TMP !== undefined && { TMP }),
+  };
+};
+
+const options = (cwd: string, account: Account) => ({
+  cwd,
+  env: environment(),
+  windowsHide: true,
+  ...account,
+});
+
+/** Runs one binary to its end. `cwd` must be reachable by the account. */
+export const runBinary = (
+  file: string,
+  args: readonly string[],
+  cwd: string,
+  account: Account,
+): Promise<BinaryOutcome> =>
+  new Promise((resolve, reject) => {
+    const child = spawn(file, args, {
+      ...options(cwd, account),
+      stdio: ['ignore', 'pipe', 'pipe'],
+      // Its own process group: Ctrl-C in the terminal reaches the service, which stops in order.
+      detached: process.platform !== 'win32',
+    });
+    const chunks: Buffer[] = [];
+    child.stdout.on('data', (chunk: Buffer) => chunks.push(chunk));
+    child.stderr.on('data', (chunk: Buffer) => chunks.push(chunk));
+    child.on('error', reject);
+    // `exit` and not `close`: on Windows the server inherits the pipes and keeps them open.
+    child.on('exit', (code) => {
+      setImmediate(() => resolve({ code, output: Buffer.concat(chunks).toString('utf8').trim() }));
+    });
+  });
+
+/** The same while the process is exiting, when nothing asynchronous runs any more. */
+export const runBinaryNow = (
+  file: string,
+  args: readonly string[],
+  cwd: string,
+  account: Account,
+): void => {
+  spawnSync(file, args, { ...options(cwd, account), stdio: 'ignore', timeout: 30_000 });
+};

@@ -1,0 +1,1 @@
+export { atShutdown, shutDown } from './shutdown';
