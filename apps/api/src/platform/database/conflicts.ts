@@ -1,0 +1,45 @@
+const causeOf = (error: unknown): unknown =>
+  typeof error === 'object' && error !== null && 'cause' in error ? error.cause : undefined;
+
+const field = (value: unknown, name: string): unknown =>
+  typeof value === 'object' && value !== null ? Reflect.get(value, name) : undefined;
+
+/**
+ * The SQLSTATE behind an error of the client, wherever it hides: on the error itself, on the
+ * adapter's cause, or in the `meta` of a known request error.
+ */
+export const sqlStateOf = (error: unknown): string | undefined => {
+  const places = [
+    field(error, 'originalCode'),
+    field(causeOf(error), 'originalCode'),
+    field(field(field(error, 'meta'), 'driverAdapterError'), 'originalCode'),
+    field(causeOf(field(field(error, 'meta'), 'driverAdapterError')), 'originalCode'),
+    field(field(error, 'meta'), 'code'),
+    field(causeOf(error), 'code'),
+  ];
+  return places.find((code): code is string => typeof code === 'string' && code.length === 5);
+};
+
+/** The server's own words, for refusals that its triggers raise. */
+export const serverMessageOf = (error: unknown): string | undefined => {
+  const places = [
+    field(causeOf(error), 'originalMessage'),
+    field(causeOf(field(field(error, 'meta'), 'driverAdapterError')), 'originalMessage'),
+    field(causeOf(error), 'message'),
+    field(field(error, 'meta'), 'message'),
+  ];
+  return places.find((text): text is string => typeof text === 'string');
+};
+
+const RETRYABLE = new Set(['40001', '40P01']);
+
+/**
+ * True when the transaction lost against another and may be tried again. The client reports this
+ * in two shapes: code P2034, and a code-less error whose cause is a TransactionWriteConflict.
+ */
+export const isConflict = (error: unknown): boolean => {
+  if (field(error, 'code') === 'P2034') return true;
+  if (field(causeOf(error), 'kind') === 'TransactionWriteConflict') return true;
+  const state = sqlStateOf(error);
+  return state !== undefined && RETRYABLE.has(state);
+};

@@ -1,0 +1,102 @@
+import { Injectable } from '@nestjs/common';
+import { Temporal } from 'temporal-polyfill';
+import { Clock } from '../clock/clock';
+import { findReplay, storeReplay } from '../idempotency/replay';
+import { type Actor, currentActor, currentClaim } from '../requests/request-context';
+import { isConflict } from './conflicts';
+import { DatabaseService } from './database.service';
+import type { Tx } from './prisma';
+
+/** Who books, and the one instant and workshop day that everything in the transaction carries. */
+export interface By extends Actor {
+  readonly at: Date;
+  readonly today: Temporal.PlainDate;
+  readonly timeZone: string;
+}
+
+const MAX_ATTEMPTS = 12;
+const FIRST_PAUSE_MS = 4;
+
+/** Full jitter: a random pause below a bound that doubles up to a quarter of a second. */
+const pause = (attempt: number): Promise<void> =>
+  new Promise((resolve) => {
+    setTimeout(resolve, Math.random() * Math.min(250, FIRST_PAUSE_MS * 2 ** attempt));
+  });
+
+/**
+ * The one transaction runner. Serializable; a transaction that lost against another is run again
+ * from its start, so `work` must touch nothing but `tx`.
+ */
+@Injectable()
+export class Transactions {
+  constructor(
+    private readonly database: DatabaseService,
+    private readonly clock: Clock,
+  ) {}
+
+  /** Runs a change. @throws whatever `work` throws, after everything is rolled back. */
+  async inTransaction<T>(work: (tx: Tx) => Promise<T>): Promise<T> {
+    for (let attempt = 1; ; attempt += 1) {
+      try {
+        return await this.database.client.$transaction(work, {
+          isolationLevel: 'Serializable',
+          maxWait: 15_000,
+          timeout: 60_000,
+        });
+      } catch (error) {
+        if (!isConflict(error) || attempt >= MAX_ATTEMPTS) throw error;
+        await pause(attempt);
+      }
+    }
+  }
+
+  /**
+   * Runs a booking by the signed-in person. What `work` returns is the answer; under an
+   * Idempotency-Key the answer is stored in the same transaction, and a repeat of the request gets
+   * it back instead of a second booking.
+   */
+  async book<T extends object>(work: (tx: Tx, by: By) => Promise<T>): Promise<T> {
+    const claim = currentClaim();
+    return this.inTransaction(async (tx) => {
+      if (claim !== undefined) {
+        const replay = await findReplay(tx, claim, currentActor().userId);
+        if (replay !== undefined) return replay as T;
+      }
+      const by = await this.by(tx);
+      const answer = await work(tx, by);
+      if (claim !== undefined) await storeReplay(tx, claim, by, answer);
+      return answer;
+    });
+  }
+
+  /** One consistent snapshot for a page that is put together from several queries. */
+  async read<T>(work: (tx: Tx) => Promise<T>): Promise<T> {
+    return this.database.client.$transaction(work, {
+      isolationLevel: 'RepeatableRead',
+      maxWait: 15_000,
+      timeout: 120_000,
+    });
+  }
+
+  /** The workshop's day at this moment. */
+  async today(tx: Tx): Promise<Temporal.PlainDate> {
+    return this.dayAt(this.clock.now(), await this.timeZone(tx));
+  }
+
+  private async by(tx: Tx): Promise<By> {
+    const at = this.clock.now();
+    const timeZone = await this.timeZone(tx);
+    return { ...currentActor(), at, timeZone, today: this.dayAt(at, timeZone) };
+  }
+
+  private dayAt(at: Date, timeZone: string): Temporal.PlainDate {
+    return Temporal.Instant.fromEpochMilliseconds(at.getTime())
+      .toZonedDateTimeISO(timeZone)
+      .toPlainDate();
+  }
+
+  private async timeZone(tx: Tx): Promise<string> {
+    const workshop = await tx.workshop.findUnique({ where: { id: 1 }, select: { timeZone: true } });
+    return workshop?.timeZone ?? 'UTC';
+  }
+}

@@ -1,0 +1,3 @@
+export { Choice, Choices, Id, Ids, Text, Texts, type FieldOptions } from './text-fields';
+export { Day, DecimalText, Flag, Grams, Instant, Money, Quantity, Whole } from './number-fields';
+export { JsonList, JsonObject, ListOf, Nested } from './nested-fields';

@@ -1,0 +1,119 @@
+import { applyDecorators } from '@nestjs/common';
+import { Transform } from 'class-transformer';
+import { IsBoolean, IsInt, Matches, Max, Min, Validate, ValidatorConstraint } from 'class-validator';
+import type { ValidatorConstraintInterface } from 'class-validator';
+import { Temporal } from 'temporal-polyfill';
+import { documented, type FieldOptions, presence } from './text-fields';
+
+export interface DecimalOptions extends FieldOptions {
+  /** Digits after the point. */
+  readonly places?: number;
+  readonly negative?: boolean;
+}
+
+const decimalPattern = (places: number, negative: boolean): RegExp =>
+  new RegExp(`^${negative ? '-?' : ''}(0|[1-9][0-9]{0,9})(\\.[0-9]{1,${String(places)}})?$`);
+
+/** An exact decimal as JSON text: "250.000". Never a JSON number. */
+export const DecimalText = (options: DecimalOptions = {}): PropertyDecorator => {
+  const places = options.places ?? 3;
+  const pattern = decimalPattern(places, options.negative === true);
+  return applyDecorators(
+    documented(options, { type: String, format: 'decimal', pattern: pattern.source }),
+    ...presence(options),
+    Matches(pattern, {
+      message: `$property must be a decimal number as text, as "12.5", with at most ${String(places)} decimals`,
+    }),
+  );
+};
+
+/** Grams, three decimals. */
+export const Grams = (options: FieldOptions = {}): PropertyDecorator =>
+  DecimalText({ ...options, places: 3 });
+
+/** In the unit of the item: grams with three decimals, or whole pieces. */
+export const Quantity = (options: FieldOptions = {}): PropertyDecorator =>
+  DecimalText({ ...options, places: 3 });
+
+/** Money in the workshop's currency, four decimals. */
+export const Money = (options: FieldOptions = {}): PropertyDecorator =>
+  DecimalText({ ...options, places: 4 });
+
+@ValidatorConstraint({ name: 'isDay' })
+class IsDay implements ValidatorConstraintInterface {
+  validate(value: unknown): boolean {
+    if (typeof value !== 'string' || !/^\d{4}-\d{2}-\d{2}$/.test(value)) return false;
+    try {
+      Temporal.PlainDate.from(value, { overflow: 'reject' });
+      return true;
+    } catch {
+      return false;
+    }
+  }
+  defaultMessage(): string {
+    return '$property must be a day of the calendar, as 2026-11-25';
+  }
+}
+
+export const Day = (options: FieldOptions = {}): PropertyDecorator =>
+  applyDecorators(
+    documented(options, { type: String, format: 'date' }),
+    ...presence(options),
+    Validate(IsDay),
+  );
+
+@ValidatorConstraint({ name: 'isInstant' })
+class IsInstant implements ValidatorConstraintInterface {
+  validate(value: unknown): boolean {
+    if (typeof value !== 'string') return false;
+    try {
+      Temporal.Instant.from(value);
+      return true;
+    } catch {
+      return false;
+    }
+  }
+  defaultMessage(): string {
+    return '$property must be an instant with its offset, as 2026-11-25T08:30:00+01:00';
+  }
+}
+
+export const Instant = (options: FieldOptions = {}): PropertyDecorator =>
+  applyDecorators(
+    documented(options, { type: String, format: 'date-time' }),
+    ...presence(options),
+    Validate(IsInstant),
+  );
+
+export interface WholeOptions extends FieldOptions {
+  readonly min?: number;
+  readonly max?: number;
+  /** The value comes from a query string. */
+  readonly fromQuery?: boolean;
+}
+
+export const Whole = (options: WholeOptions = {}): PropertyDecorator =>
+  applyDecorators(
+    documented(options, { type: 'integer', minimum: options.min ?? 0, maximum: options.max ?? 1e9 }),
+    ...(options.fromQuery === true
+      ? [Transform(({ value }: { value: unknown }) => (typeof value === 'string' ? Number(value) : value))]
+      : []),
+    ...presence(options),
+    Max(options.max ?? 1e9, { message: '$property must not be above $constraint1' }),
+    Min(options.min ?? 0, { message: '$property must not be below $constraint1' }),
+    IsInt({ message: '$property must be a whole number' }),
+  );
+
+export const Flag = (options: FieldOptions & { readonly fromQuery?: boolean } = {}): PropertyDecorator =>
+  applyDecorators(
+    documented(options, { type: Boolean }),
+    ...(options.fromQuery === true
+      ? [
+          Transform(({ value }: { value: unknown }) =>
+            value === 'true' ? true : value === 'false' ? false : value,
+          ),
+        ]
+      : []),
+    ...presence(options),
+    IsBoolean({ message: '$property must be true or false' }),
+  );

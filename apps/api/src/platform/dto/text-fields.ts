@@ -1,0 +1,118 @@
+import { applyDecorators } from '@nestjs/common';
+import { ApiProperty } from '@nestjs/swagger';
+import { Transform } from 'class-transformer';
+import {
+  ArrayMaxSize,
+  IsArray,
+  IsIn,
+  IsNotEmpty,
+  IsOptional,
+  IsString,
+  IsUUID,
+  Matches,
+  MaxLength,
+  MinLength,
+  ValidateIf,
+} from 'class-validator';
+
+/**
+ * The service's field decorators: each both checks what comes in and documents it in OpenAPI, so
+ * that the two can't differ. Text is normalised to NFC and trimmed; control characters and the
+ * characters that turn the direction of text are refused.
+ */
+export interface FieldOptions {
+  readonly optional?: boolean;
+  /** null is allowed: to clear a value, or in an answer. */
+  readonly nullable?: boolean;
+  readonly description?: string;
+  readonly example?: string | number | boolean;
+}
+
+// eslint-disable-next-line no-control-regex -- refusing control characters is the point.
+const PLAIN = /^[^\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]*$/u;
+
+export const presence = (options: FieldOptions): PropertyDecorator[] => [
+  ...(options.optional === true ? [IsOptional()] : []),
+  ...(options.nullable === true ? [ValidateIf((_, value: unknown) => value !== null)] : []),
+];
+
+export const documented = (
+  options: FieldOptions,
+  rest: Record<string, unknown>,
+): PropertyDecorator =>
+  ApiProperty({
+    required: options.optional !== true,
+    ...(options.nullable === true ? { nullable: true } : {}),
+    ...(options.description === undefined ? {} : { description: options.description }),
+    ...(options.example === undefined ? {} : { example: options.example }),
+    ...rest,
+  });
+
+const tidy = ({ value }: { value: unknown }): unknown =>
+  typeof value === 'string' ? value.normalize('NFC').trim() : value;
+
+export interface TextOptions extends FieldOptions {
+  readonly max?: number;
+  readonly min?: number;
+  /** Empty text is allowed. */
+  readonly empty?: boolean;
+}
+
+export const Text = (options: TextOptions = {}): PropertyDecorator =>
+  applyDecorators(
+    documented(options, { type: String, maxLength: options.max ?? 200 }),
+    Transform(tidy),
+    ...presence(options),
+    Matches(PLAIN, { message: '$property must not hold control characters' }),
+    MaxLength(options.max ?? 200, { message: '$property is longer than $constraint1 characters' }),
+    ...(options.min === undefined
+      ? []
+      : [MinLength(options.min, { message: '$property needs $constraint1 characters' })]),
+    ...(options.empty === true ? [] : [IsNotEmpty({ message: '$property must not be empty' })]),
+    IsString({ message: '$property must be text' }),
+  );
+
+export const Texts = (options: TextOptions & { readonly maxItems?: number } = {}): PropertyDecorator =>
+  applyDecorators(
+    documented(options, { type: [String], maxItems: options.maxItems ?? 20 }),
+    ...presence(options),
+    Matches(PLAIN, { each: true, message: '$property must not hold control characters' }),
+    MaxLength(options.max ?? 200, { each: true }),
+    IsString({ each: true, message: '$property must be a list of texts' }),
+    ArrayMaxSize(options.maxItems ?? 20),
+    IsArray({ message: '$property must be a list' }),
+  );
+
+export const Id = (options: FieldOptions = {}): PropertyDecorator =>
+  applyDecorators(
+    documented(options, { type: String, format: 'uuid' }),
+    ...presence(options),
+    IsUUID('all', { message: '$property must be an id (UUID)' }),
+  );
+
+export const Ids = (options: FieldOptions & { readonly maxItems?: number } = {}): PropertyDecorator =>
+  applyDecorators(
+    documented(options, { type: [String], format: 'uuid' }),
+    ...presence(options),
+    IsUUID('all', { each: true, message: '$property must be a list of ids (UUID)' }),
+    ArrayMaxSize(options.maxItems ?? 500),
+    IsArray({ message: '$property must be a list' }),
+  );
+
+export const Choice = (choices: readonly string[], options: FieldOptions = {}): PropertyDecorator =>
+  applyDecorators(
+    documented(options, { enum: [...choices] }),
+    ...presence(options),
+    IsIn([...choices], { message: `$property must be one of: ${choices.join(', ')}` }),
+  );
+
+export const Choices = (choices: readonly string[], options: FieldOptions = {}): PropertyDecorator =>
+  applyDecorators(
+    documented(options, { enum: [...choices], isArray: true }),
+    ...presence(options),
+    IsIn([...choices], {
+      each: true,
+      message: `each of $property must be one of: ${choices.join(', ')}`,
+    }),
+    IsArray({ message: '$property must be a list' }),
+  );

@@ -1,0 +1,16 @@
+import type { RefusalCode } from '../../domain/refusals';
+
+export interface ProblemShape {
+  readonly status: 400 | 401 | 403 | 404 | 409 | 412 | 413 | 415 | 422 | 428 | 429;
+  readonly title: string;
+}
+
+/** One row per refusal code; a code without a row does not compile. */
+export const problemTable: Readonly<Record<RefusalCode, ProblemShape>> = {
+  'not-found': { status: 404, title: 'Not found' },
+  'already-exists': { status: 409, title: 'There is one already' },
+  'still-in-use': { status: 409, title: 'Still in use' },
+  'stale-version': { status: 412, title: 'Changed by someone else meanwhile' },
+  'idempotency-key-reused': { status: 422, title: 'Idempotency-Key used before' },
+  'not-valid': { status: 422, title: 'Against a rule' },
+};
