@@ -1,5 +1,5 @@
 import type { Decimal } from '../units';
-import type { AllergenStatement } from './allergen-codes';
+import type { Allergen, AllergenStatement } from './allergen-codes';
 import type { CompositionPer100g } from './composition';
 import type { IngredientNode } from './ingredient';
 import type { NutritionPer100g } from './nutrition';
@@ -22,9 +22,9 @@ export interface SpecificationStatements {
   /** The legal name that the supplier sells it under; null when it is no chocolate. */
   readonly chocolateKind: ChocolateKind | null;
   /** Cross-contact in the supplier's works, mg of total protein of the source in a kilogram. */
-  readonly crossContactProteinMgPerKg: Readonly<Partial<Record<string, Decimal>>>;
+  readonly crossContactProteinMgPerKg: Readonly<Partial<Record<Allergen, Decimal>>>;
   /** Per cent by weight of the ingredient that is protein of the allergen it comes from. */
-  readonly allergenProteinPercent: Readonly<Partial<Record<string, Decimal>>>;
+  readonly allergenProteinPercent: Readonly<Partial<Record<Allergen, Decimal>>>;
 }
 
 /** What a supplier states of an ingredient. */
