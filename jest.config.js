@@ -28,7 +28,7 @@ const size = (name, match, extra = {}) => ({
 module.exports = {
   testTimeout: 30_000,
   projects: [
-    size('unit', ['apps/api/src/**/*.spec.ts']),
+    size('unit', ['apps/api/src/**/*.spec.ts', 'apps/web/src/**/*.spec.ts']),
     size('reference', ['test/reference/**/*.spec.ts']),
     size('architecture', ['test/architecture/**/*.spec.ts']),
     size('integration', ['test/integration/**/*.spec.ts'], withDatabase),

@@ -1,0 +1,50 @@
+/** A day (YYYY-MM-DD) has no time zone: it is shown as the calendar day that it names. */
+const asUtc = (day: string): Date => new Date(`${day}T00:00:00Z`);
+
+export const formatDay = (locale: string, day: string): string =>
+  new Intl.DateTimeFormat(locale, {
+    timeZone: 'UTC',
+    day: 'numeric',
+    month: 'short',
+    year: 'numeric',
+  }).format(asUtc(day));
+
+export const formatWeekday = (locale: string, day: string): string =>
+  new Intl.DateTimeFormat(locale, {
+    timeZone: 'UTC',
+    weekday: 'short',
+    day: 'numeric',
+    month: 'short',
+  }).format(asUtc(day));
+
+/** An instant, shown in the workshop's time zone whatever the tablet's own is. */
+export const formatInstant = (locale: string, timeZone: string, instant: string): string =>
+  new Intl.DateTimeFormat(locale, {
+    timeZone,
+    day: 'numeric',
+    month: 'short',
+    year: 'numeric',
+    hour: '2-digit',
+    minute: '2-digit',
+  }).format(new Date(instant));
+
+/** The day that it is now in the workshop. */
+export const todayIn = (timeZone: string, now: Date = new Date()): string =>
+  new Intl.DateTimeFormat('en-CA', {
+    timeZone,
+    year: 'numeric',
+    month: '2-digit',
+    day: '2-digit',
+  }).format(now);
+
+export const addDays = (day: string, days: number): string => {
+  const date = asUtc(day);
+  date.setUTCDate(date.getUTCDate() + days);
+  return date.toISOString().slice(0, 10);
+};
+
+export const daysBetween = (from: string, to: string): number =>
+  Math.round((asUtc(to).getTime() - asUtc(from).getTime()) / 86_400_000);
+
+/** Monday of the week that the day lies in. */
+export const weekStart = (day: string): string => addDays(day, -((asUtc(day).getUTCDay() + 6) % 7));
