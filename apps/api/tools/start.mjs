@@ -1,0 +1,13 @@
+// `npm start`: brings a fresh clone to a running service with Node and npm alone.
+import { join } from 'node:path';
+import { API } from './places.mjs';
+import { prepare } from './prepare.mjs';
+import { become, failPlainly } from './run.mjs';
+
+try {
+  await prepare();
+} catch (error) {
+  failPlainly(error);
+}
+process.setSourceMapsEnabled(true);
+become(join(API, 'dist', 'main.js'), process.argv.slice(2));
