@@ -1,0 +1,22 @@
+export { purchasePriceHistory, type PricePoint, type Purchase } from './purchase-prices';
+export {
+  stockReport,
+  type StockLimits,
+  type StockLine,
+  type StockLot,
+  type StockReport,
+} from './stock-report';
+export {
+  countDifferences,
+  countValue,
+  type BookedLot,
+  type CountDifference,
+  type CountedLot,
+} from './stocktake';
+export {
+  valueByAverage,
+  valueByLot,
+  type StockEvent,
+  type StockValueRefusal,
+  type Valuation,
+} from './valuation';
