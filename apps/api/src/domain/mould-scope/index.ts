@@ -1,0 +1,1 @@
+export { mouldScope, type MouldInspection, type MouldScope, type MouldUse } from './mould-scope';

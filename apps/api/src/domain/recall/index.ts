@@ -1,0 +1,9 @@
+export {
+  changeSinceFrozen,
+  effectiveness,
+  type Effectiveness,
+  type FrozenScope,
+  type Recovered,
+  type ScopeChange,
+  type ScopeLot,
+} from './recall-scope';

@@ -1,0 +1,1 @@
+export { smudgedCodeMatches, type CodeMatch } from './smudged-code';

@@ -1,0 +1,2 @@
+export { recallSizes, type RecallSize, type SentOut } from './recall-size';
+export { splitProposal, type BoxRun, type SlotSupply, type SplitRefusal } from './split-proposal';

@@ -1,0 +1,1 @@
+export { heelLinks, tankScope, type HeelLink, type TankEvent, type TankScope } from './tank-scope';
