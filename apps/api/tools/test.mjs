@@ -1,32 +1,39 @@
-// `npm test`: prepares what the chosen sizes of test need, then hands over to jest.
+// `npm test [sizes] [jest's arguments]`: prepares what the chosen sizes of test need, then hands
+// over to jest. Without a size all of them run.
 import { join } from 'node:path';
 import { ROOT } from './places.mjs';
 import { prepare } from './prepare.mjs';
 import { become, failPlainly } from './run.mjs';
 
-const args = process.argv.slice(2);
-
-/** The sizes that start the compiled service, and those that open the web app. */
-const SERVICE = ['integration', 'e2e', 'browser'];
-const WEB = ['e2e', 'browser'];
-
-const chosen = () => {
-  const from = args.indexOf('--selectProjects');
-  if (from < 0) return undefined;
-  const rest = args.slice(from + 1);
-  const end = rest.findIndex((word) => word.startsWith('-'));
-  return end < 0 ? rest : rest.slice(0, end);
+/** Each size of test, with the parts that have to be built for it. */
+const SIZES = {
+  unit: {},
+  reference: {},
+  architecture: {},
+  integration: { service: true },
+  property: {},
+  e2e: { service: true, web: true },
+  browser: { service: true, web: true },
 };
 
-const sizes = chosen();
-const needs = (of) => sizes === undefined || sizes.some((size) => of.includes(size));
+const args = process.argv.slice(2);
+const sizes = args.filter((word) => word in SIZES);
+const rest = args.filter((word) => !(word in SIZES));
+const needed = (sizes.length === 0 ? Object.keys(SIZES) : sizes).map((size) => SIZES[size]);
+
 try {
-  await prepare({ service: needs(SERVICE), web: needs(WEB) });
+  await prepare({
+    service: needed.some(({ service }) => service),
+    web: needed.some(({ web }) => web),
+  });
 } catch (error) {
   failPlainly(error);
 }
-const hasWorkers = args.some((word) => /^(-w|-i|--maxWorkers|--runInBand)/.test(word));
+
+const workersGiven = rest.some((word) => /^(-w|-i|--maxWorkers|--runInBand)/.test(word));
 become(join(ROOT, 'node_modules', 'jest', 'bin', 'jest.js'), [
-  ...args,
-  ...(hasWorkers ? [] : ['--maxWorkers=2']),
+  ...rest,
+  ...(workersGiven ? [] : ['--maxWorkers=2']),
+  // Last, because the option takes every word that follows it.
+  ...(sizes.length === 0 ? [] : ['--selectProjects', ...sizes]),
 ]);
