@@ -1,8 +1,9 @@
+import type { StockRefusal } from '../stock/refusals';
 import type { ServiceRefusal } from './service-refusals';
 
 export { ok, refuse, type Refused, type Result } from './result';
 export type { ServiceRefusal } from './service-refusals';
 
 /** Every refusal that the service can give. Each area adds its closed union here. */
-export type Refusal = ServiceRefusal;
+export type Refusal = ServiceRefusal | StockRefusal;
 export type RefusalCode = Refusal['code'];

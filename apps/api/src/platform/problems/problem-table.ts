@@ -13,4 +13,11 @@ export const problemTable: Readonly<Record<RefusalCode, ProblemShape>> = {
   'stale-version': { status: 412, title: 'Changed by someone else meanwhile' },
   'idempotency-key-reused': { status: 422, title: 'Idempotency-Key used before' },
   'not-valid': { status: 422, title: 'Against a rule' },
+  'lot-held': { status: 409, title: 'This lot is on hold' },
+  'lot-refused': { status: 409, title: 'This lot was refused on arrival' },
+  'lot-expired': { status: 409, title: 'This lot is past its use-by date' },
+  'lot-unspecified': { status: 409, title: 'This lot has no approved specification' },
+  'not-enough-on-hand': { status: 409, title: 'Not enough on hand' },
+  'pieces-not-whole': { status: 422, title: 'Pieces are whole' },
+  'quantity-not-positive': { status: 422, title: 'A quantity is more than nought' },
 };
