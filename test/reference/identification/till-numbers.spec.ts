@@ -1,0 +1,43 @@
+import { isGtin, priceVerifier, readTillNumber, writeTillNumber } from '@api/domain/identification';
+
+describe('restricted circulation numbers', () => {
+  // Source: GS1 General Specifications, 7.9.3, four-digit price verifier; from memory.
+  it.each([
+    ['2875', '9'],
+    ['0123', '6'],
+  ])('the verifier of %s is %s', (price, verifier) => {
+    expect(priceVerifier(price)).toBe(verifier);
+  });
+
+  it('come back with item and value, and end in a GS1 check digit', () => {
+    const written = writeTillNumber('20IIIIICVVVVK', { item: '417', value: '2875' });
+    expect(written).toEqual({ ok: true, value: '2000417928759' });
+    expect(isGtin('2000417928759')).toBe(true);
+    expect(readTillNumber('20IIIIICVVVVK', '2000417928759')).toEqual({
+      ok: true,
+      value: { item: '00417', value: '2875' },
+    });
+  });
+
+  it('catch every single wrong digit of a price', () => {
+    for (let price = 0; price <= 9999; price += 7) {
+      const text = String(price).padStart(4, '0');
+      for (let place = 0; place < 4; place += 1) {
+        const wrong = [...text];
+        wrong[place] = String((Number(text[place]) + 1) % 10);
+        expect(priceVerifier(wrong.join(''))).not.toBe(priceVerifier(text));
+      }
+    }
+  });
+
+  it.each(['50IIIIICVVVVK', '20IIIICVVVVVK', '20IIIIIVVVV'])(
+    'refuse the template %s',
+    (template) => {
+      expect(writeTillNumber(template, { item: '1', value: '1' }).ok).toBe(false);
+    },
+  );
+
+  it('refuse a value that has no room', () => {
+    expect(writeTillNumber('20IIIIICVVVVK', { item: '1', value: '10000' }).ok).toBe(false);
+  });
+});
