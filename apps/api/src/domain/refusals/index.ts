@@ -1,3 +1,5 @@
+import type { ReceivingRefusal } from '../receiving/refusals';
+import type { IdentificationRefusal } from '../identification/refusals';
 import type { StockRefusal } from '../stock/refusals';
 import type { ServiceRefusal } from './service-refusals';
 
@@ -5,5 +7,5 @@ export { ok, refuse, type Refused, type Result } from './result';
 export type { ServiceRefusal } from './service-refusals';
 
 /** Every refusal that the service can give. Each area adds its closed union here. */
-export type Refusal = ServiceRefusal | StockRefusal;
+export type Refusal = ServiceRefusal | ReceivingRefusal | IdentificationRefusal | StockRefusal;
 export type RefusalCode = Refusal['code'];

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { Temporal } from 'temporal-polyfill';
+import { DEFAULT_LOT_PATTERN } from '../../domain/identification';
 import { Clock } from '../clock/clock';
 import { findReplay, storeReplay } from '../idempotency/replay';
 import { type Actor, currentActor, currentClaim } from '../requests/request-context';
@@ -12,6 +13,8 @@ export interface By extends Actor {
   readonly at: Date;
   readonly today: Temporal.PlainDate;
   readonly timeZone: string;
+  /** How this workshop's lots are called. */
+  readonly codePattern: string;
 }
 
 const MAX_ATTEMPTS = 12;
@@ -80,23 +83,23 @@ export class Transactions {
 
   /** The workshop's day at this moment. */
   async today(tx: Tx): Promise<Temporal.PlainDate> {
-    return this.dayAt(this.clock.now(), await this.timeZone(tx));
+    return dayAt(this.clock.now(), (await workshopOf(tx)).timeZone);
   }
 
   private async by(tx: Tx): Promise<By> {
     const at = this.clock.now();
-    const timeZone = await this.timeZone(tx);
-    return { ...currentActor(), at, timeZone, today: this.dayAt(at, timeZone) };
-  }
-
-  private dayAt(at: Date, timeZone: string): Temporal.PlainDate {
-    return Temporal.Instant.fromEpochMilliseconds(at.getTime())
-      .toZonedDateTimeISO(timeZone)
-      .toPlainDate();
-  }
-
-  private async timeZone(tx: Tx): Promise<string> {
-    const workshop = await tx.workshop.findUnique({ where: { id: 1 }, select: { timeZone: true } });
-    return workshop?.timeZone ?? 'UTC';
+    const workshop = await workshopOf(tx);
+    return { ...currentActor(), ...workshop, at, today: dayAt(at, workshop.timeZone) };
   }
 }
+
+const dayAt = (at: Date, timeZone: string): Temporal.PlainDate =>
+  Temporal.Instant.fromEpochMilliseconds(at.getTime()).toZonedDateTimeISO(timeZone).toPlainDate();
+
+const workshopOf = async (tx: Tx): Promise<{ timeZone: string; codePattern: string }> => {
+  const workshop = await tx.workshop.findUnique({
+    where: { id: 1 },
+    select: { timeZone: true, codePattern: true },
+  });
+  return workshop ?? { timeZone: 'UTC', codePattern: DEFAULT_LOT_PATTERN };
+};

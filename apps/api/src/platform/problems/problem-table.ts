@@ -13,6 +13,17 @@ export const problemTable: Readonly<Record<RefusalCode, ProblemShape>> = {
   'stale-version': { status: 412, title: 'Changed by someone else meanwhile' },
   'idempotency-key-reused': { status: 422, title: 'Idempotency-Key used before' },
   'not-valid': { status: 422, title: 'Against a rule' },
+
+  'gtin-not-valid': { status: 422, title: 'Not a GTIN' },
+  'gs1-data-not-valid': { status: 422, title: 'Not readable as GS1 data' },
+  'digital-link-not-valid': { status: 422, title: 'Not a GS1 Digital Link' },
+  'code-pattern-not-valid': { status: 422, title: 'Lots can’t be called so' },
+  'till-number-not-valid': { status: 422, title: 'Not a till number' },
+
+  'goods-past-use-by': { status: 422, title: 'Past its use-by date' },
+  'goods-dates-missing': { status: 422, title: 'A date is missing' },
+  'goods-in-the-future': { status: 422, title: 'Not received yet' },
+  'temperature-needed': { status: 422, title: 'Temperature on arrival is missing' },
   'lot-held': { status: 409, title: 'This lot is on hold' },
   'lot-refused': { status: 409, title: 'This lot was refused on arrival' },
   'lot-expired': { status: 409, title: 'This lot is past its use-by date' },

@@ -1,0 +1,40 @@
+import { type DynamicModule, Module } from '@nestjs/common';
+import { LoggerModule } from 'nestjs-pino';
+import { AccessModule } from './modules/access';
+import { CustomersModule } from './modules/customers';
+import { HealthModule } from './modules/health';
+import { PlacesModule } from './modules/places';
+import { SuppliersModule } from './modules/suppliers';
+import { WorkshopModule } from './modules/workshop';
+import type { Config } from './platform/config/config';
+import type { Database } from './platform/database/prisma';
+import { PlatformModule } from './platform/platform.module';
+
+/** The slices of the service, in the order in which goods meet them. */
+const slices = [
+  AccessModule,
+  WorkshopModule,
+  SuppliersModule,
+  CustomersModule,
+  PlacesModule,
+  HealthModule,
+];
+
+const logging = (level: string) =>
+  LoggerModule.forRoot({
+    pinoHttp: {
+      level,
+      autoLogging: { ignore: (request) => request.url === '/api/health' },
+      redact: ['req.headers.cookie', 'req.headers.authorization', 'res.headers["set-cookie"]'],
+    },
+  });
+
+@Module({})
+export class AppModule {
+  static with(config: Config, database: Database): DynamicModule {
+    return {
+      module: AppModule,
+      imports: [logging(config.logLevel), PlatformModule.with(config, database), ...slices],
+    };
+  }
+}

@@ -1,0 +1,61 @@
+import type { NestExpressApplication } from '@nestjs/platform-express';
+import { DocumentBuilder, type OpenAPIObject, SwaggerModule } from '@nestjs/swagger';
+import { Reflector } from '@nestjs/core';
+import cookieParser from 'cookie-parser';
+import type { NextFunction, Request, Response } from 'express';
+import helmet from 'helmet';
+import { IdempotencyInterceptor } from './platform/idempotency/idempotency.interceptor';
+import { toOpenApi31 } from './platform/openapi/openapi-31';
+import { Problem, ProblemFilter, validationPipe } from './platform/problems';
+import { withRequestContext } from './platform/requests/request-context';
+
+const BODY_LIMIT = '2mb';
+
+const contentSecurity = {
+  contentSecurityPolicy: {
+    directives: {
+      defaultSrc: ["'self'"],
+      imgSrc: ["'self'", 'data:', 'blob:'],
+      frameSrc: ["'self'", 'blob:'],
+      objectSrc: ["'self'", 'blob:'],
+      scriptSrc: ["'self'", "'wasm-unsafe-eval'"],
+      styleSrc: ["'self'", "'unsafe-inline'"],
+      // The service itself speaks plain HTTP inside a shop; TLS belongs to the proxy before it.
+      upgradeInsecureRequests: null,
+    },
+  },
+  strictTransportSecurity: false,
+} as const;
+
+/** Pipes, filter, security headers and request context: the same in `main.ts` and in tests. */
+export const setUpApp = (app: NestExpressApplication): void => {
+  app.setGlobalPrefix('api');
+  app.use(helmet(contentSecurity));
+  app.use(cookieParser());
+  app.useBodyParser('json', { limit: BODY_LIMIT });
+  app.use((_request: Request, _response: Response, next: NextFunction) => {
+    withRequestContext(undefined, next);
+  });
+  app.useGlobalPipes(validationPipe());
+  app.useGlobalFilters(new ProblemFilter());
+  app.useGlobalInterceptors(new IdempotencyInterceptor(app.get(Reflector)));
+};
+
+export const openApiDocument = (app: NestExpressApplication): OpenAPIObject => {
+  const config = new DocumentBuilder()
+    .setTitle('Ballotin')
+    .setDescription(
+      'Production and traceability of a small chocolate workshop. Weights and money are decimal ' +
+        'strings, days are YYYY-MM-DD, failures are application/problem+json (RFC 9457).',
+    )
+    .setVersion('1')
+    .addBearerAuth()
+    .addCookieAuth('ballotin_session')
+    .build();
+  return toOpenApi31(SwaggerModule.createDocument(app, config, { extraModels: [Problem] }));
+};
+
+/** Serves the document at /api/openapi.json and a page to read it at /api/docs. */
+export const serveOpenApi = (app: NestExpressApplication, document: OpenAPIObject): void => {
+  SwaggerModule.setup('api/docs', app, document, { jsonDocumentUrl: 'api/openapi.json' });
+};

@@ -1,0 +1,1 @@
+export { nextCode, nextTag } from './next-code';

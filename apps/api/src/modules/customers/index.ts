@@ -1,0 +1,2 @@
+export { CustomersModule } from './customers.module';
+export { CustomersService } from './customers.service';

@@ -1,0 +1,2 @@
+export { PlacesModule } from './places.module';
+export { PlacesService } from './places.service';

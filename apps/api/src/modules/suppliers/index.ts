@@ -1,0 +1,2 @@
+export { SuppliersModule } from './suppliers.module';
+export { SuppliersService } from './suppliers.service';

@@ -1,0 +1,3 @@
+export { WorkshopModule } from './workshop.module';
+export { loadWorkshop, WorkshopService } from './workshop.service';
+export { LANGUAGES, MARKETS } from './workshop.dto';

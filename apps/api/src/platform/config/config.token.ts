@@ -1,0 +1,2 @@
+/** Injection token of the service's `Config`. */
+export const CONFIG = Symbol('config');
