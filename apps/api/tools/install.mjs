@@ -23,7 +23,7 @@ export const isInstalled = () => {
   });
 };
 
-const npmCi = ['ci', '--no-audit', '--no-fund'];
+const npmCi = ['ci', '--no-audit', '--no-fund', '--include=dev', '--include=optional'];
 
 export const ensureInstalled = async () => {
   if (isInstalled()) return;

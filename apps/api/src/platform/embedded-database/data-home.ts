@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { chmodSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { type Account, isReachable, serverAccount } from './account';
 import { DatabaseStartError } from './database-start-error';
 
@@ -58,7 +58,8 @@ const refuseForeignCluster = (home: DataHome): void => {
  * The folder of the embedded database. Started by root inside a closed home folder, the server's
  * user could not reach it; the data then lives under /var/lib, with a note where it was wanted.
  */
-export const settleHome = (wanted: string, say: (line: string) => void): DataHome => {
+export const settleHome = (named: string, say: (line: string) => void): DataHome => {
+  const wanted = resolve(named);
   const note = join(wanted, 'moved-to');
   const account = serverAccount(join(wanted, 'cluster'));
   if (account === undefined) {

@@ -1,4 +1,3 @@
-export { databaseConfigFromEnv } from './config-from-env';
 export { DatabaseStartError } from './database-start-error';
 export { startEmbeddedServer } from './embedded-server';
 export type { EmbeddedServer, EmbeddedServerOptions } from './embedded-server';

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { join } from 'node:path';
 import { Client, DatabaseError } from 'pg';
-import { repositoryRoot } from '../places/repository-root';
+import { repositoryRoot } from '../config/config';
 import { MigrationError } from './migration-error';
 import { type MigrationFile, readMigrations } from './migration-files';
 
@@ -100,7 +100,7 @@ const apply = async (client: Client, file: MigrationFile): Promise<void> => {
 };
 
 /** The reviewed migrations of this program. */
-export const migrationsFolder = (): string => join(repositoryRoot(), 'prisma', 'migrations');
+export const migrationsFolder = (): string => join(repositoryRoot, 'prisma', 'migrations');
 
 /**
  * Brings a database up to date with the migration files, in order of their names, under an
