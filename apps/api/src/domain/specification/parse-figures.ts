@@ -11,8 +11,8 @@ import {
 import { NUTRIENTS, ZERO_WHEN_LEFT_OUT, type Nutrient, type NutritionPer100g } from './nutrition';
 import type { JsonReader } from './reader';
 
-/** How far a stated composition may miss 100 g before it is taken for incomplete or wrong. */
-export const CLOSURE_TOLERANCE_G = new Decimal(2);
+/** How far a stated composition may miss 100 g (97–103) before it is incomplete or wrong. */
+export const CLOSURE_TOLERANCE_G = new Decimal(3);
 
 const readGroup = <K extends string>(
   reader: JsonReader,
@@ -25,7 +25,9 @@ const readGroup = <K extends string>(
 
 /** What is left out is none, which is safe because the whole must come to 100 g. */
 export const readComposition = (reader: JsonReader): CompositionPer100g => {
-  const field = reader.fields([...SINGLE_PARTS, 'fat', 'sugars', 'polyols', 'cocoaSolids']);
+  const field = reader.fields([
+    ...SINGLE_PARTS, 'fat', 'sugars', 'polyols', 'cocoaSolids', 'glucoseSyrup', 'dairyAsh',
+  ]); // prettier-ignore
   const single = Object.fromEntries(
     SINGLE_PARTS.map((part) => [part, field(part).figureOrNull(100) ?? ZERO] as const),
   ) as Record<(typeof SINGLE_PARTS)[number], Decimal>;
@@ -35,10 +37,19 @@ export const readComposition = (reader: JsonReader): CompositionPer100g => {
     sugars: readGroup(field('sugars'), SUGAR_KINDS),
     polyols: readGroup(field('polyols'), POLYOL_KINDS),
     cocoaSolids: readGroup(field('cocoaSolids'), COCOA_PARTS),
+    ...readSyrup(field('glucoseSyrup')),
+    ...(field('dairyAsh').isMissing ? {} : { dairyAsh: field('dairyAsh').figure(100) }),
   };
   checkClosure(reader, composition);
   checkCocoa(field('cocoaSolids'), composition);
   return composition;
+};
+
+const readSyrup = (reader: JsonReader): Pick<CompositionPer100g, 'glucoseSyrup'> => {
+  if (reader.isMissing) return {};
+  const field = reader.fields(['solids', 'dextroseEquivalent']);
+  const solids = field('solids').figure(100);
+  return { glucoseSyrup: { solids, dextroseEquivalent: field('dextroseEquivalent').figure(100) } };
 };
 
 const checkClosure = (reader: JsonReader, composition: CompositionPer100g): void => {
