@@ -1,5 +1,5 @@
 import { ok, refuse, type Result } from '../refusals/result';
-import { Decimal } from '../units';
+import { Decimal, roundTo } from '../units';
 import type { ScalingRefusal } from './refusals';
 
 /** `pieces` are good pieces (or boxes) after every loss; `trays` are whole trays cast. */
@@ -31,7 +31,8 @@ export const piecesToMake = (
   if (target.kind !== 'pieces' || !target.pieces.isInteger() || !target.pieces.greaterThan(0)) {
     return unfit('This recipe is kept by the piece: ask for a whole number of pieces or trays.');
   }
-  const filled = target.pieces.dividedBy(goodRatio).ceil();
+  // A remainder under a millionth is the rounding of the division, not a piece.
+  const filled = roundTo(target.pieces.dividedBy(goodRatio), 6).ceil();
   if (perTray === null) return ok({ pieces: filled, trays: null });
   const trays = filled.dividedBy(perTray).ceil();
   return ok({ pieces: trays.times(perTray), trays: trays.toNumber() });

@@ -1,0 +1,44 @@
+import type { Caution } from '../composition';
+import { GROWTH_CAUTION } from '../growth-limits';
+import { Decimal } from '../units';
+import { growthLimit, isTested, type LifeFacts, type LifeLimit } from './limits';
+
+/** Water activity above which a moist filling has been seen to crack shells (Slettengren 2010). */
+const CRACKS_FROM = new Decimal('0.86');
+
+/** Cautions that stand beside a life; `cap` is the limit that rules it. */
+export const lifeCautions = (facts: LifeFacts, cap: LifeLimit | null): Caution[] => {
+  const { stated, waterActivity } = facts;
+  const cautions: Caution[] = [{ code: 'growth-limits', level: 'note', text: GROWTH_CAUTION }];
+  const say = (when: boolean, code: string, text: string): void => {
+    if (when) cautions.push({ code, level: 'warning', text });
+  };
+  say(
+    !isTested(stated),
+    'life-not-tested',
+    'No storage test or measurement with a document stands behind this life. Bands are common ' +
+      'practice. The local authority and a laboratory decide what the label may say.',
+  );
+  say(
+    stated.days !== null && cap !== null && cap.kind !== 'stated',
+    'life-cut',
+    `The stated life of ${stated.days ?? 0} days is cut to ${cap?.capDays ?? 0}: ${cap?.reason ?? ''}`,
+  );
+  const growth = growthLimit(waterActivity);
+  say(
+    isTested(stated) &&
+      facts.isFilling &&
+      stated.days !== null &&
+      growth.capDays !== null &&
+      stated.days > growth.capDays,
+    'longer-than-practice',
+    `${stated.days ?? 0} days is longer than common practice (${growth.capDays ?? 0} days). It rests ` +
+      `wholly on the document “${stated.document ?? ''}”.`,
+  );
+  say(
+    facts.isFilling && waterActivity.worst !== null && waterActivity.worst.greaterThan(CRACKS_FROM),
+    'moisture-migration',
+    'A moist filling dries through a thin shell and can crack it: no thin caps, pinholes or wet rims.',
+  );
+  return cautions;
+};
