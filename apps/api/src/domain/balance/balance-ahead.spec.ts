@@ -30,7 +30,7 @@ const lines = (balance: ReturnType<typeof balanceOf>) =>
 
 const cook: BatchAccount = {
   id: 'cook',
-  state: 'finished',
+  open: false,
   draws: [draw('R1', 300), draw('R2', 700)],
   losses: [
     { kind: 'steam', massG: g(40), volatile: true },
@@ -53,7 +53,7 @@ describe('balanceAhead', () => {
   ];
   const open: BatchAccount = {
     id: 'open',
-    state: 'open',
+    open: true,
     draws: [draw('M', 300)],
     losses: [],
     outputs: [],

@@ -23,7 +23,8 @@ export interface LotAccount {
 }
 
 export interface BatchAccount extends Batch {
-  readonly state: 'open' | 'finished' | 'abandoned';
+  /** What an open batch has drawn and not yet given out is still in it. */
+  readonly open: boolean;
 }
 
 export interface ReachBalance extends MassBalance {
@@ -49,13 +50,6 @@ const bookBatch = (books: Books, batch: BatchAccount, roots: ReadonlySet<string>
   const reached = batch.draws.filter((draw) => books.shares.has(draw.lot));
   if (reached.length === 0) return;
   const shareOf = (lot: string): bigint => books.shares.get(lot) ?? 0n;
-  if (batch.state !== 'finished') {
-    const kind = batch.state === 'open' ? 'open-batch' : 'abandoned-batch';
-    for (const draw of reached) {
-      books.ends.push({ kind, massG: draw.massG, share: shareOf(draw.lot), note: batch.id });
-    }
-    return;
-  }
   const drawn = sum(batch.draws.map((draw) => draw.massG));
   const named = batch.losses.filter((loss) => loss.lot !== undefined);
   const mixG = drawn.minus(sum(named.map((loss) => loss.massG)));
@@ -75,7 +69,12 @@ const bookBatch = (books: Books, batch: BatchAccount, roots: ReadonlySet<string>
     const { massG } = output;
     books.ends.push({ kind: 'inside-asked-lot', massG, share: mixShare, note: output.lot });
   }
-  signed(books, mixG.minus(passedOn), mixShare, batch.id);
+  const left = mixG.minus(passedOn);
+  if (batch.open && left.isPositive()) {
+    books.ends.push({ kind: 'open-batch', massG: left, share: mixShare, note: batch.id });
+  } else {
+    signed(books, left, mixShare, batch.id);
+  }
 };
 
 const bookLot = (books: Books, account: LotAccount, drawnG: Decimal): void => {

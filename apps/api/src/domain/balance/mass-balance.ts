@@ -11,7 +11,6 @@ export type EndKind =
   | 'counter'
   | 'on-hand'
   | 'open-batch'
-  | 'abandoned-batch'
   | 'wasted'
   | 'sampled'
   | 'returned-to-supplier'

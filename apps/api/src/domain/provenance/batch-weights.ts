@@ -33,6 +33,32 @@ export interface Batch {
   readonly outputs: readonly Output[];
 }
 
+/**
+ * The same making in whole milligrams, as the trace of a big graph reads it. `batchWeights` works on
+ * this form; `inMilligrams` leads from the other to it.
+ */
+export interface BatchInMilligrams {
+  readonly id: string;
+  readonly draws: readonly { readonly lot: string; readonly mg: bigint }[];
+  readonly losses: readonly {
+    readonly mg: bigint;
+    readonly lot?: string;
+    readonly volatile?: boolean;
+  }[];
+  readonly outputs: readonly string[];
+}
+
+export const inMilligrams = (batch: Batch): BatchInMilligrams => ({
+  id: batch.id,
+  draws: batch.draws.map((draw) => ({ lot: draw.lot, mg: toMilligrams(draw.massG) })),
+  losses: batch.losses.map(({ massG, lot, volatile = false }) => ({
+    mg: toMilligrams(massG),
+    ...(lot === undefined ? {} : { lot }),
+    volatile,
+  })),
+  outputs: batch.outputs.map((output) => output.lot),
+});
+
 /** What each drawn lot gives to a gram of what was made, as `numerator[i] / denominator`. */
 export interface Weighting {
   readonly numeratorsMg: readonly bigint[];
@@ -66,16 +92,16 @@ const total = (values: readonly bigint[]): bigint =>
  * draw gives its weight less the losses named to it that aren't volatile, divided by all of that
  * less all steam (which is the made weight plus scrapings, when the batch balances).
  */
-export const batchWeights = (batch: Batch): Result<BatchWeights, ProvenanceRefusal> => {
+export const batchWeights = (batch: BatchInMilligrams): Result<BatchWeights, ProvenanceRefusal> => {
   const tallies = new Map<string, Tally>();
   for (const draw of batch.draws) {
     const tally = tallies.get(draw.lot) ?? { drawn: 0n, held: 0n, steamed: 0n };
-    tally.drawn += toMilligrams(draw.massG);
+    tally.drawn += draw.mg;
     tallies.set(draw.lot, tally);
   }
   let steamedFromMix = 0n;
   for (const loss of batch.losses) {
-    const mg = toMilligrams(loss.massG);
+    const { mg } = loss;
     const tally = loss.lot === undefined ? undefined : tallies.get(loss.lot);
     if (loss.lot !== undefined && !tally) return lossesExceed(batch, loss.lot);
     if (!tally) steamedFromMix += loss.volatile ? mg : 0n;
@@ -100,7 +126,7 @@ export const batchWeights = (batch: Batch): Result<BatchWeights, ProvenanceRefus
   });
 };
 
-const lossesExceed = (batch: Batch, lot?: string): Result<never, ProvenanceRefusal> =>
+const lossesExceed = (batch: BatchInMilligrams, lot?: string): Result<never, ProvenanceRefusal> =>
   refuse({
     code: 'losses-exceed-draws',
     detail:

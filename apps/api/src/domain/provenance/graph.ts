@@ -1,5 +1,11 @@
 import { ok, refuse, type Result } from '../refusals/result';
-import { batchWeights, type Batch, type BatchWeights } from './batch-weights';
+import {
+  batchWeights,
+  inMilligrams,
+  type Batch,
+  type BatchInMilligrams,
+  type BatchWeights,
+} from './batch-weights';
 import type { ProvenanceRefusal } from './refusals';
 
 export interface GraphBatch extends BatchWeights {
@@ -16,13 +22,18 @@ export interface LotGraph {
 }
 
 /** Builds the graph of lots. Refuses a circle, a lot made twice, and losses above the draws. */
-export const lotGraph = (batches: Iterable<Batch>): Result<LotGraph, ProvenanceRefusal> => {
+export const lotGraph = (batches: Iterable<Batch>): Result<LotGraph, ProvenanceRefusal> =>
+  lotGraphInMilligrams([...batches].map(inMilligrams));
+
+export const lotGraphInMilligrams = (
+  batches: Iterable<BatchInMilligrams>,
+): Result<LotGraph, ProvenanceRefusal> => {
   const read: GraphBatch[] = [];
   const madeBy = new Map<string, number>();
   for (const batch of batches) {
     const weights = batchWeights(batch);
     if (!weights.ok) return weights;
-    const outputs = [...new Set(batch.outputs.map((output) => output.lot))];
+    const outputs = [...new Set(batch.outputs)];
     for (const lot of outputs) {
       if (madeBy.has(lot)) return madeTwice(lot);
       madeBy.set(lot, read.length);

@@ -1,6 +1,6 @@
-export type { Batch, Draw, Loss, Output } from './batch-weights';
-export { fromMilligrams, gramsOf, ratioOf, toMilligrams, WHOLE } from './fixed-point';
-export { lotGraph, type LotGraph } from './graph';
+export type { Batch, BatchInMilligrams, Draw, Loss, Output } from './batch-weights';
+export { fromMilligrams, gramsOf, milligramsOf, ratioOf, toMilligrams, WHOLE } from './fixed-point';
+export { lotGraph, lotGraphInMilligrams, type LotGraph } from './graph';
 export {
   makeUp,
   provenance,
@@ -11,4 +11,11 @@ export {
   type ReachedLot,
 } from './provenance';
 export type { ProvenanceRefusal } from './refusals';
-export { batchesReached, sharesAhead, sharesBehind, type Measure, type Shares } from './shares';
+export {
+  amountsBehind,
+  batchesReached,
+  sharesAhead,
+  sharesBehind,
+  type Measure,
+  type Shares,
+} from './shares';

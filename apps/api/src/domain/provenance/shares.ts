@@ -17,26 +17,31 @@ const add = (shares: Map<string, bigint>, lot: string, share: bigint): void => {
   shares.set(lot, (shares.get(lot) ?? 0n) + share);
 };
 
+/** Grams of each ancestor lot per gram of `focal`, itself included with one. */
+export const sharesBehind = (graph: LotGraph, focal: string, measure: Measure): Shares =>
+  amountsBehind(graph, new Map([[focal, WHOLE]]), measure);
+
 /**
- * Grams of each ancestor lot per gram of `focal`, itself included with one. Visits each batch of
- * the graph once, latest first, so a tank of 300 charges costs 300 steps and not 2^300 paths.
+ * Carries an amount of some lots back to all that is behind them, themselves included. Visits each
+ * batch of the graph once, latest first, so a tank of 300 charges costs 300 steps and not 2^300
+ * paths.
  */
-export const sharesBehind = (graph: LotGraph, focal: string, measure: Measure): Shares => {
-  const shares = new Map<string, bigint>([[focal, WHOLE]]);
-  const start = graph.madeBy.get(focal) ?? -1;
-  for (let place = start; place >= 0; place -= 1) {
+export const amountsBehind = (graph: LotGraph, start: Shares, measure: Measure): Shares => {
+  const amounts = new Map(start);
+  for (let place = graph.batches.length - 1; place >= 0; place -= 1) {
     const batch = graph.batches[place];
     if (!batch) continue;
     let made: bigint | undefined;
     for (const lot of batch.outputs) {
-      const share = shares.get(lot);
-      if (share !== undefined) made = (made ?? 0n) + share;
+      const amount = amounts.get(lot);
+      if (amount !== undefined) made = (made ?? 0n) + amount;
     }
     if (made === undefined) continue;
     const weighting = batch[measure];
-    for (const [index, lot] of batch.lots.entries()) add(shares, lot, part(made, weighting, index));
+    for (const [index, lot] of batch.lots.entries())
+      add(amounts, lot, part(made, weighting, index));
   }
-  return shares;
+  return amounts;
 };
 
 const mixOf = (
