@@ -25,8 +25,10 @@ export const watchBookings = (listener: Listener): (() => void) => {
 };
 
 /** One sender at a time on the device, over all tabs, so that the order holds. */
-const alone = <T>(work: () => Promise<T>): Promise<T> =>
-  'locks' in navigator ? navigator.locks.request('ballotin.bookings', work) : work();
+const alone = async (work: () => Promise<void>): Promise<void> => {
+  if ('locks' in navigator) await navigator.locks.request('ballotin.bookings', work);
+  else await work();
+};
 
 export const sendAll = (
   userId: string,

@@ -1,0 +1,48 @@
+// Keeps the app and the last answers of the service, so that a reload without a connection still
+// shows the screen and what waits on this device. Nothing is ever answered from here while the
+// service answers. Signing out empties what was kept.
+const APP = 'ballotin-app-1';
+const ANSWERS = 'ballotin-answers-1';
+
+self.addEventListener('install', () => self.skipWaiting());
+self.addEventListener('activate', (event) => event.waitUntil(self.clients.claim()));
+
+const fromNetwork = async (request, cacheName, key) => {
+  try {
+    const response = await fetch(request);
+    if (response.ok) await (await caches.open(cacheName)).put(key, response.clone());
+    if (response.status === 401) await caches.delete(ANSWERS);
+    return response;
+  } catch (error) {
+    const kept = await (await caches.open(cacheName)).match(key);
+    if (kept !== undefined) return kept;
+    throw error;
+  }
+};
+
+const fromCache = async (request) => {
+  const cache = await caches.open(APP);
+  const kept = await cache.match(request);
+  if (kept !== undefined) return kept;
+  const response = await fetch(request);
+  if (response.ok) await cache.put(request, response.clone());
+  return response;
+};
+
+self.addEventListener('fetch', (event) => {
+  const { request } = event;
+  const url = new URL(request.url);
+  if (request.method !== 'GET' || url.origin !== self.location.origin) return;
+  if (request.mode === 'navigate' && !url.pathname.startsWith('/api/')) {
+    event.respondWith(fromNetwork(request, APP, '/'));
+  } else if (url.pathname.startsWith('/assets/')) {
+    event.respondWith(fromCache(request));
+  } else if (url.pathname.startsWith('/api/') && !/\.(pdf|csv)$/.test(url.pathname)) {
+    if ((request.headers.get('accept') ?? '').includes('text/event-stream')) return;
+    event.respondWith(fromNetwork(request, ANSWERS, request.url));
+  }
+});
+
+self.addEventListener('message', (event) => {
+  if (event.data === 'forget') event.waitUntil(caches.delete(ANSWERS));
+});

@@ -1,0 +1,34 @@
+import { MantineProvider } from '@mantine/core';
+import { QueryCache, QueryClient, QueryClientProvider } from '@tanstack/react-query';
+import { RouterProvider } from '@tanstack/react-router';
+import { ProblemError } from '../api/problem';
+import { cssVariables, theme } from '../shared/kit/theme';
+import { router } from './router';
+
+const queries: QueryClient = new QueryClient({
+  defaultOptions: {
+    queries: {
+      staleTime: 5_000,
+      // A refusal stays a refusal; only a lost connection is worth another try.
+      retry: (times, error) => !(error instanceof ProblemError) && times < 2,
+      networkMode: 'always',
+    },
+    mutations: { networkMode: 'always' },
+  },
+  queryCache: new QueryCache({
+    onError: (error, query) => {
+      const signedOut = error instanceof ProblemError && error.problem.status === 401;
+      if (signedOut && query.queryKey[0] !== '/api/session') {
+        void queries.resetQueries({ queryKey: ['/api/session'] });
+      }
+    },
+  }),
+});
+
+export const App = () => (
+  <MantineProvider theme={theme} cssVariablesResolver={cssVariables} forceColorScheme="light">
+    <QueryClientProvider client={queries}>
+      <RouterProvider router={router} />
+    </QueryClientProvider>
+  </MantineProvider>
+);

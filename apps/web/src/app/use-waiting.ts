@@ -1,0 +1,3 @@
+import type { Waiting } from './navigation';
+
+export const useWaiting = (): Waiting => ({});

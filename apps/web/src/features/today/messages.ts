@@ -1,0 +1,37 @@
+import { catalogue } from '../../shared/language/catalogue';
+
+export const todayMessages = catalogue('today', {
+  title: ['Today', 'Aujourd’hui'],
+  inHand: ['In hand', 'En cours'],
+  toStart: ['To start', 'À commencer'],
+  due: ['Readings due', 'Relevés à faire'],
+  held: ['On hold, and why', 'Bloqués, et pourquoi'],
+  expires: ['Runs out soon', 'Périme bientôt'],
+  orders: ['Orders due', 'Commandes à livrer'],
+  nothingInHand: ['Nothing is in hand.', 'Rien n’est en cours.'],
+  nothingToStart: ['Nothing has to start today.', 'Rien à commencer aujourd’hui.'],
+  nothingDue: ['No reading is due.', 'Aucun relevé à faire.'],
+  nothingHeld: ['Nothing is on hold.', 'Rien n’est bloqué.'],
+  nothingExpires: ['Nothing runs out within a week.', 'Rien ne périme d’ici une semaine.'],
+  noOrders: ['No orders are due.', 'Aucune commande à livrer.'],
+  waitingTitle: ['What waits on this device', 'En attente sur cet appareil'],
+  waitingLead: [
+    'Bookings made without a connection. They are sent once, in this order, as soon as the service answers.',
+    'Saisies faites sans connexion. Elles partent une seule fois, dans cet ordre, dès que le service répond.',
+  ],
+  waitingNone: ['Nothing waits: everything is booked.', 'Rien n’attend : tout est enregistré.'],
+  booked: ['Booked on this device', 'Saisi sur cet appareil'],
+  what: ['What', 'Quoi'],
+  state: ['State', 'État'],
+  waits: ['waits', 'en attente'],
+  refused: ['refused', 'refusée'],
+  blocked: ['waits for the refused one before it', 'attend la saisie refusée avant elle'],
+  otherPerson: ['waits for {{name}} to sign in', 'attend que {{name}} s’identifie'],
+  again: ['Try again', 'Réessayer'],
+  drop: ['Give it up', 'Abandonner'],
+  sendNow: ['Send now', 'Envoyer maintenant'],
+  whyRefused: [
+    'Things changed while this waited. Put right what the reason names and try again, or give the booking up and book it anew.',
+    'La situation a changé entre-temps. Corrigez ce que le motif indique et réessayez, ou abandonnez la saisie et refaites-la.',
+  ],
+});

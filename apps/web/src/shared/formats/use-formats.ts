@@ -1,0 +1,38 @@
+import { createContext, useContext, useMemo } from 'react';
+import { useTranslation } from 'react-i18next';
+import { i18n, localeOf } from '../language/i18n';
+import { formatDay, formatInstant, formatWeekday, todayIn } from './days';
+import { formatDecimal, formatMass, formatMoney, formatPercent, parseDecimal } from './numbers';
+
+/** What of the workshop's settings decides how things are written. */
+export interface Written {
+  readonly currency: string;
+  readonly timeZone: string;
+}
+
+export const WrittenContext = createContext<Written>({ currency: 'EUR', timeZone: 'UTC' });
+
+export const useFormats = () => {
+  const { i18n: language } = useTranslation(undefined, { i18n });
+  const { currency, timeZone } = useContext(WrittenContext);
+  return useMemo(() => {
+    const locale = localeOf(language.language, navigator.languages);
+    return {
+      locale,
+      currency,
+      mass: (grams: string) => formatMass(locale, grams),
+      number: (text: string, most = 3, least = 0) => formatDecimal(locale, text, most, least),
+      percent: (text: string, most = 1) => formatPercent(locale, text, most),
+      money: (amount: string, most = 2) => formatMoney(locale, currency, amount, most),
+      quantity: (text: string, unit: string) =>
+        unit === 'g' ? formatMass(locale, text) : `${formatDecimal(locale, text, 0)} ${unit}`,
+      day: (day: string) => formatDay(locale, day.slice(0, 10)),
+      weekday: (day: string) => formatWeekday(locale, day),
+      instant: (instant: string) => formatInstant(locale, timeZone, instant),
+      parse: (text: string) => parseDecimal(text, locale),
+      today: () => todayIn(timeZone),
+    };
+  }, [language.language, currency, timeZone]);
+};
+
+export type Formats = ReturnType<typeof useFormats>;

@@ -1,0 +1,31 @@
+import type { UseQueryResult } from '@tanstack/react-query';
+import type { ReactNode } from 'react';
+import { useMessages } from '../language/catalogue';
+import { kitMessages } from './messages';
+import { ProblemNotice } from './problem-notice';
+
+interface Props<T> {
+  readonly query: UseQueryResult<T>;
+  readonly children: (data: T) => ReactNode;
+}
+
+/** What a query brings, once it is there; older data stays in view when a fresh look fails. */
+export const Loaded = <T,>({ query, children }: Props<T>) => {
+  const t = useMessages(kitMessages);
+  if (query.data !== undefined) {
+    return (
+      <>
+        {query.isError && <ProblemNotice error={query.error} onRetry={() => void query.refetch()} />}
+        {children(query.data)}
+      </>
+    );
+  }
+  if (query.isError) {
+    return <ProblemNotice error={query.error} onRetry={() => void query.refetch()} />;
+  }
+  return (
+    <p className="quiet" role="status">
+      {t('loading')}
+    </p>
+  );
+};
