@@ -1,0 +1,2 @@
+export { MARKETS, type MarketRules } from './rules';
+export type { MarketCode } from '../label/content';
