@@ -1,3 +1,6 @@
+import type { DispatchRefusal } from '../dispatch/refusals';
+import type { MakingRefusal } from '../making/refusals';
+import type { ScalingRefusal } from '../scaling/refusals';
 import type { ReceivingRefusal } from '../receiving/refusals';
 import type { IdentificationRefusal } from '../identification/refusals';
 import type { StockRefusal } from '../stock/refusals';
@@ -7,5 +10,12 @@ export { ok, refuse, type Refused, type Result } from './result';
 export type { ServiceRefusal } from './service-refusals';
 
 /** Every refusal that the service can give. Each area adds its closed union here. */
-export type Refusal = ServiceRefusal | ReceivingRefusal | IdentificationRefusal | StockRefusal;
+export type Refusal =
+  | ServiceRefusal
+  | ReceivingRefusal
+  | IdentificationRefusal
+  | StockRefusal
+  | DispatchRefusal
+  | MakingRefusal
+  | ScalingRefusal;
 export type RefusalCode = Refusal['code'];

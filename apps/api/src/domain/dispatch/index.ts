@@ -1,0 +1,2 @@
+export { checkForSale, checkReturn, type LotToSend, type Receiver } from './checks';
+export type { DispatchRefusal } from './refusals';

@@ -1,0 +1,12 @@
+export { settleBatch, type BatchSums, type CountedOutput, type SettledOutput } from './balance';
+export {
+  checksDue,
+  judge,
+  standingDeviations,
+  stepChecks,
+  type StepCheck,
+  type TakenReading,
+  type Verdict,
+} from './checks';
+export { checkMouldUse, type Filling, type MouldForUse } from './moulds';
+export type { MakingRefusal } from './refusals';
