@@ -1,0 +1,113 @@
+import { useMemo } from 'react';
+import { Layer, Rectangle, ResponsiveContainer, Sankey, Tooltip } from 'recharts';
+import { useFormats } from '../formats/use-formats';
+import { Picture } from '../kit/picture';
+import { tokens } from '../kit/tokens';
+import { useMessages } from '../language/catalogue';
+import { pictureMessages } from './messages';
+import { drawable, type River } from './river';
+
+const MOST_NODES = 36;
+
+interface NodeShape {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  readonly payload: { readonly name: string; readonly key?: string; readonly depth?: number };
+}
+
+interface Props {
+  readonly title: string;
+  readonly river: River;
+  /** The lot in question, in the middle. */
+  readonly middle: string;
+  readonly gathered: (kind: string, count: number) => string;
+  readonly csvName: string;
+  readonly onOpen?: (key: string) => void;
+}
+
+const nodeWith =
+  (middle: string, fullWidth: number, onOpen: ((key: string) => void) | undefined) =>
+  ({ x, y, width, height, payload }: NodeShape) => {
+    const asked = payload.key === middle;
+    const right = x > fullWidth * 0.7;
+    const name = payload.name.length > 26 ? `${payload.name.slice(0, 25)}…` : payload.name;
+    return (
+      <Layer
+        onClick={() => payload.key !== undefined && onOpen?.(payload.key)}
+        style={{ cursor: onOpen === undefined ? 'default' : 'pointer' }}
+      >
+        <Rectangle
+          x={x}
+          y={y}
+          width={width}
+          height={Math.max(height, 2)}
+          fill={asked ? tokens.ink : tokens.accent}
+        />
+        <text
+          x={right ? x - 6 : x + width + 6}
+          y={y + height / 2}
+          textAnchor={right ? 'end' : 'start'}
+          dominantBaseline="middle"
+          fontSize={13}
+          fontWeight={asked ? 700 : 400}
+          fill={tokens.ink}
+          stroke={tokens.sheet}
+          strokeWidth={3}
+          paintOrder="stroke"
+        >
+          {name}
+        </text>
+      </Layer>
+    );
+  };
+
+/** The trace as a river of grams, from suppliers on the left to customers on the right. */
+export const RiverPicture = (props: Props) => {
+  const { river, gathered, middle } = props;
+  const t = useMessages(pictureMessages);
+  const formats = useFormats();
+  const drawn = useMemo(() => drawable(river, MOST_NODES, gathered), [river, gathered]);
+  const names = new Map(river.nodes.map(({ key, name }) => [key, name]));
+  const nameOf = (key: string): string => names.get(key) ?? key;
+  const height = Math.max(260, drawn.nodes.length * 26);
+  const width = 1000;
+  return (
+    <Picture
+      title={props.title}
+      summary={`${nameOf(middle)}: ${String(river.nodes.length)}, ${String(river.flows.length)}`}
+      rows={river.flows}
+      rowKey={(row, position) => `${row.from}-${row.to}-${String(position)}`}
+      csvName={props.csvName}
+      columns={[
+        { key: 'from', title: t('from'), cell: (row) => nameOf(row.from), text: (row) => nameOf(row.from) },
+        { key: 'to', title: t('to'), cell: (row) => nameOf(row.to), text: (row) => nameOf(row.to) },
+        {
+          key: 'grams',
+          title: t('grams'),
+          numeric: true,
+          cell: (row) => formats.number(row.grams),
+          text: (row) => row.grams,
+        },
+      ]}
+    >
+      {drawn.links.length > 0 && (
+        <div aria-hidden="true" style={{ minWidth: 720 }}>
+          <ResponsiveContainer width="100%" height={height}>
+            <Sankey
+              data={{ nodes: [...drawn.nodes], links: [...drawn.links] }}
+              nodeWidth={10}
+              nodePadding={16}
+              margin={{ top: 8, right: 12, bottom: 8, left: 4 }}
+              link={{ stroke: tokens.accent, strokeOpacity: 0.22 }}
+              node={nodeWith(middle, width, props.onOpen)}
+            >
+              <Tooltip formatter={(value) => formats.mass(Number(value).toFixed(1))} />
+            </Sankey>
+          </ResponsiveContainer>
+        </div>
+      )}
+    </Picture>
+  );
+};
