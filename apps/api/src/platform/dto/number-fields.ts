@@ -1,6 +1,16 @@
 import { applyDecorators } from '@nestjs/common';
 import { Transform } from 'class-transformer';
-import { IsBoolean, IsInt, Matches, Max, Min, Validate, ValidatorConstraint } from 'class-validator';
+import {
+  ArrayMaxSize,
+  IsArray,
+  IsBoolean,
+  IsInt,
+  Matches,
+  Max,
+  Min,
+  Validate,
+  ValidatorConstraint,
+} from 'class-validator';
 import type { ValidatorConstraintInterface } from 'class-validator';
 import { Temporal } from 'temporal-polyfill';
 import { documented, type FieldOptions, presence } from './text-fields';
@@ -94,9 +104,17 @@ export interface WholeOptions extends FieldOptions {
 
 export const Whole = (options: WholeOptions = {}): PropertyDecorator =>
   applyDecorators(
-    documented(options, { type: 'integer', minimum: options.min ?? 0, maximum: options.max ?? 1e9 }),
+    documented(options, {
+      type: 'integer',
+      minimum: options.min ?? 0,
+      maximum: options.max ?? 1e9,
+    }),
     ...(options.fromQuery === true
-      ? [Transform(({ value }: { value: unknown }) => (typeof value === 'string' ? Number(value) : value))]
+      ? [
+          Transform(({ value }: { value: unknown }) =>
+            typeof value === 'string' ? Number(value) : value,
+          ),
+        ]
       : []),
     ...presence(options),
     Max(options.max ?? 1e9, { message: '$property must not be above $constraint1' }),
@@ -104,7 +122,9 @@ export const Whole = (options: WholeOptions = {}): PropertyDecorator =>
     IsInt({ message: '$property must be a whole number' }),
   );
 
-export const Flag = (options: FieldOptions & { readonly fromQuery?: boolean } = {}): PropertyDecorator =>
+export const Flag = (
+  options: FieldOptions & { readonly fromQuery?: boolean } = {},
+): PropertyDecorator =>
   applyDecorators(
     documented(options, { type: Boolean }),
     ...(options.fromQuery === true
@@ -116,4 +136,15 @@ export const Flag = (options: FieldOptions & { readonly fromQuery?: boolean } = 
       : []),
     ...presence(options),
     IsBoolean({ message: '$property must be true or false' }),
+  );
+
+export const Wholes = (options: WholeOptions = {}): PropertyDecorator =>
+  applyDecorators(
+    documented(options, { type: 'integer', isArray: true }),
+    ...presence(options),
+    Max(options.max ?? 1e9, { each: true, message: 'each of $property is $constraint1 at most' }),
+    Min(options.min ?? 0, { each: true, message: 'each of $property is $constraint1 at least' }),
+    IsInt({ each: true, message: '$property must be a list of whole numbers' }),
+    ArrayMaxSize(1000, { message: '$property has more than $constraint1 entries' }),
+    IsArray({ message: '$property must be a list' }),
   );

@@ -29,7 +29,8 @@ export interface FieldOptions {
 }
 
 // eslint-disable-next-line no-control-regex -- refusing control characters is the point.
-const PLAIN = /^[^\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]*$/u;
+const PLAIN =
+  /^[^\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]*$/u;
 
 export const presence = (options: FieldOptions): PropertyDecorator[] => [
   ...(options.optional === true ? [IsOptional()] : []),
@@ -72,7 +73,9 @@ export const Text = (options: TextOptions = {}): PropertyDecorator =>
     IsString({ message: '$property must be text' }),
   );
 
-export const Texts = (options: TextOptions & { readonly maxItems?: number } = {}): PropertyDecorator =>
+export const Texts = (
+  options: TextOptions & { readonly maxItems?: number } = {},
+): PropertyDecorator =>
   applyDecorators(
     documented(options, { type: [String], maxItems: options.maxItems ?? 20 }),
     ...presence(options),
@@ -90,7 +93,9 @@ export const Id = (options: FieldOptions = {}): PropertyDecorator =>
     IsUUID('all', { message: '$property must be an id (UUID)' }),
   );
 
-export const Ids = (options: FieldOptions & { readonly maxItems?: number } = {}): PropertyDecorator =>
+export const Ids = (
+  options: FieldOptions & { readonly maxItems?: number } = {},
+): PropertyDecorator =>
   applyDecorators(
     documented(options, { type: [String], format: 'uuid' }),
     ...presence(options),
@@ -106,7 +111,10 @@ export const Choice = (choices: readonly string[], options: FieldOptions = {}): 
     IsIn([...choices], { message: `$property must be one of: ${choices.join(', ')}` }),
   );
 
-export const Choices = (choices: readonly string[], options: FieldOptions = {}): PropertyDecorator =>
+export const Choices = (
+  choices: readonly string[],
+  options: FieldOptions = {},
+): PropertyDecorator =>
   applyDecorators(
     documented(options, { enum: [...choices], isArray: true }),
     ...presence(options),
