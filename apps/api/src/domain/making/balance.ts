@@ -12,6 +12,8 @@ export interface CountedOutput {
   readonly weighedG: Decimal | null;
   /** Nominal weight of a piece, when the item states one. */
   readonly nominalMassG: Decimal | null;
+  /** Pieces that were rejected or sampled: they weigh like the good ones and carry no cost. */
+  readonly lost: boolean;
 }
 
 export interface BatchSums {
@@ -97,12 +99,26 @@ const spread = (
   return ok(known.map((mass) => mass ?? shares.shift() ?? ZERO));
 };
 
+/** Cost goes by weight to what is good; by count when nothing in the batch weighs anything. */
+const costWeights = (outputs: readonly CountedOutput[], massesG: readonly Decimal[]): Decimal[] => {
+  const weigh = massesG.some((mass, index) => !mass.isZero() && outputs[index]?.lost === false);
+  return outputs.map(({ quantity, lost }, index) =>
+    lost ? ZERO : weigh ? (massesG[index] ?? ZERO) : quantity,
+  );
+};
+
 /**
  * Settles a batch at its end: the weight of each output, to the milligram, so that what was drawn is
  * what was made and what was lost; and its cost, the draws' cost shared by weight, so that losses are
  * paid by the good ones and no ten-thousandth vanishes. More out than in needs a reason.
  */
 export const settleBatch = (outputs: readonly CountedOutput[], sums: BatchSums): Settled => {
+  if (outputs.every(({ lost }) => lost)) {
+    return refuse({
+      code: 'nothing-made',
+      detail: `Nothing good came out of batch ${sums.batchCode}. Abandon it, with the reason.`,
+    });
+  }
   const masses = spread(outputs, sums);
   if (!masses.ok) return masses;
   const massesG = masses.value.map((mass) => mass ?? ZERO);
@@ -110,8 +126,7 @@ export const settleBatch = (outputs: readonly CountedOutput[], sums: BatchSums):
   const difference = sums.drawnG.minus(sums.lostG).minus(madeG);
   const excused = difference.isNegative() && sums.imbalanceReason !== null;
   if (!difference.isZero() && !excused) return refuseBalance(sums, madeG);
-  const weights = madeG.isZero() ? outputs.map(({ quantity }) => quantity) : massesG;
-  const costs = apportion(sums.drawnCost, weights, MONEY_PLACES);
+  const costs = apportion(sums.drawnCost, costWeights(outputs, massesG), MONEY_PLACES);
   return ok(
     outputs.map(({ quantity }, index) => ({
       quantity,

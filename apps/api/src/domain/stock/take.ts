@@ -28,22 +28,22 @@ export const quantityInWords = (quantity: Decimal, unit: StockUnit): string => {
 
 /** Pieces are whole, and nothing is taken or made in a quantity of nought. */
 export const checkQuantity = (
-  code: string,
+  what: string,
   unit: StockUnit,
   quantity: Decimal,
 ): Result<Decimal, StockRefusal> => {
-  const facts = { lotCode: code, quantity: quantity.toFixed() };
+  const facts = { what, quantity: quantity.toFixed() };
   if (!quantity.greaterThan(0)) {
     return refuse({
       code: 'quantity-not-positive',
-      detail: `A quantity of lot ${code} must be more than nought.`,
+      detail: `A quantity of ${what} must be more than nought.`,
       facts,
     });
   }
   if (unit === 'pc' && !quantity.isInteger()) {
     return refuse({
       code: 'pieces-not-whole',
-      detail: `Lot ${code} is kept by the piece: give a whole number.`,
+      detail: `Give a whole number of ${what}: it is kept by the piece.`,
       facts,
     });
   }
@@ -67,7 +67,7 @@ export const shareOf = (onHand: StockShare, quantity: Decimal): StockShare => {
 
 /** `shareOf`, after refusing what isn't there. */
 export const take = (lot: LotOnHand, quantity: Decimal): Result<StockShare, StockRefusal> => {
-  const checked = checkQuantity(lot.code, lot.unit, quantity);
+  const checked = checkQuantity(`lot ${lot.code}`, lot.unit, quantity);
   if (!checked.ok) return checked;
   if (quantity.greaterThan(lot.onHand.quantity)) {
     const left = quantityInWords(lot.onHand.quantity, lot.unit);
