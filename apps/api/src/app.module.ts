@@ -2,7 +2,10 @@ import { type DynamicModule, Module } from '@nestjs/common';
 import { LoggerModule } from 'nestjs-pino';
 import { AccessModule } from './modules/access';
 import { CustomersModule } from './modules/customers';
+import { DeliveriesModule } from './modules/deliveries';
 import { HealthModule } from './modules/health';
+import { ItemsModule } from './modules/items';
+import { LotsModule } from './modules/lots';
 import { PlacesModule } from './modules/places';
 import { SuppliersModule } from './modules/suppliers';
 import { WorkshopModule } from './modules/workshop';
@@ -17,6 +20,9 @@ const slices = [
   SuppliersModule,
   CustomersModule,
   PlacesModule,
+  ItemsModule,
+  DeliveriesModule,
+  LotsModule,
   HealthModule,
 ];
 

@@ -30,12 +30,16 @@ export class Client {
   }
 
   patch(path: string, version: number, body: object): Test {
-    const sent = request(this.origin).patch(`/api${path}`).set('If-Match', `"${String(version)}"`);
+    const sent = request(this.origin)
+      .patch(`/api${path}`)
+      .set('If-Match', `"${String(version)}"`);
     return this.signed(sent).send(body);
   }
 
   put(path: string, version: number, body: object): Test {
-    const sent = request(this.origin).put(`/api${path}`).set('If-Match', `"${String(version)}"`);
+    const sent = request(this.origin)
+      .put(`/api${path}`)
+      .set('If-Match', `"${String(version)}"`);
     return this.signed(sent).send(body);
   }
 
@@ -73,7 +77,10 @@ const tokenFor = async (origin: string, name: string): Promise<string> => {
  */
 export const startTestService = async (): Promise<TestService> => {
   const database = await createTestDatabase();
-  const config = { ...readConfig({ PORT: '0', LOG_LEVEL: 'silent' }, []), databaseUrl: database.url };
+  const config = {
+    ...readConfig({ PORT: '0', LOG_LEVEL: 'silent' }, []),
+    databaseUrl: database.url,
+  };
   const app = await createApp(config, database.url);
   await app.listen(0, '127.0.0.1');
   const origin = (await app.getUrl()).replace('[::1]', '127.0.0.1');

@@ -1,7 +1,2 @@
 export type { ReceivingRefusal } from './refusals';
-export {
-  receiveLine,
-  type GoodsLine,
-  type HoldToPlace,
-  type ReceivedLot,
-} from './receive-line';
+export { receiveLine, type GoodsLine, type HoldToPlace, type ReceivedLot } from './receive-line';

@@ -70,10 +70,7 @@ const holdsOf = (line: GoodsLine): HoldToPlace[] => {
   return holds;
 };
 
-const refusalOf = (
-  line: GoodsLine,
-  today: Temporal.PlainDate,
-): ReceivingRefusal | undefined => {
+const refusalOf = (line: GoodsLine, today: Temporal.PlainDate): ReceivingRefusal | undefined => {
   const facts = { item: line.itemName, supplierLotCode: line.supplierLotCode };
   if (line.useBy !== null && line.useBy.toString() < today.toString()) {
     return {

@@ -3,8 +3,5 @@ import type { Refused } from '../refusals/result';
 /** Why a delivery line can't be booked as it was typed. */
 export interface ReceivingRefusal extends Refused {
   readonly code:
-    | 'goods-past-use-by'
-    | 'goods-dates-missing'
-    | 'goods-in-the-future'
-    | 'temperature-needed';
+    'goods-past-use-by' | 'goods-dates-missing' | 'goods-in-the-future' | 'temperature-needed';
 }

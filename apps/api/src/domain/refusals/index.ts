@@ -1,5 +1,6 @@
 import type { DispatchRefusal } from '../dispatch/refusals';
 import type { MakingRefusal } from '../making/refusals';
+import type { ProvenanceRefusal } from '../provenance/refusals';
 import type { ScalingRefusal } from '../scaling/refusals';
 import type { ReceivingRefusal } from '../receiving/refusals';
 import type { IdentificationRefusal } from '../identification/refusals';
@@ -17,5 +18,6 @@ export type Refusal =
   | StockRefusal
   | DispatchRefusal
   | MakingRefusal
+  | ProvenanceRefusal
   | ScalingRefusal;
 export type RefusalCode = Refusal['code'];

@@ -3,8 +3,7 @@
  * a service unwraps a result with `orRefuse`, which aborts the transaction.
  */
 export type Result<T, R extends Refused = Refused> =
-  | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly refusal: R };
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly refusal: R };
 
 /**
  * A refusal: a stable code, and the facts needed to say in plain words what was refused, why, and

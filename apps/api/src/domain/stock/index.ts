@@ -9,3 +9,4 @@ export {
   type StockUnit,
 } from './take';
 export { checkUsable, isPastUseBy, type ItemKind, type LotStanding } from './usable';
+export { countDifference, removal } from './adjust';

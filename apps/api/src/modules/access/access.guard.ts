@@ -17,7 +17,8 @@ export class AccessGuard implements CanActivate {
 
   async canActivate(context: ExecutionContext): Promise<boolean> {
     const targets = [context.getHandler(), context.getClass()];
-    if (this.reflector.getAllAndOverride<boolean | undefined>(PUBLIC, targets) === true) return true;
+    if (this.reflector.getAllAndOverride<boolean | undefined>(PUBLIC, targets) === true)
+      return true;
     const request = context.switchToHttp().getRequest<Request>();
     const session = await this.sessions.of(sessionTokenOf(request));
     if (session === undefined) {
@@ -28,7 +29,8 @@ export class AccessGuard implements CanActivate {
         'Sign in and try again. A session ends after twelve hours or when someone ends it.',
       );
     }
-    const roles = this.reflector.getAllAndOverride<Role[] | undefined>(ALLOWED_ROLES, targets) ?? [];
+    const roles =
+      this.reflector.getAllAndOverride<Role[] | undefined>(ALLOWED_ROLES, targets) ?? [];
     if (!roles.includes(session.role)) {
       throw new ProblemError(
         'not-allowed',

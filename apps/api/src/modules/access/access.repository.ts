@@ -15,7 +15,13 @@ export const findSession = (tx: Tx, token: string, now: Date) =>
 
 export const createSession = (
   tx: Tx,
-  session: { userId: string; kind: 'browser' | 'script'; token: string; now: Date; expiresAt: Date },
+  session: {
+    userId: string;
+    kind: 'browser' | 'script';
+    token: string;
+    now: Date;
+    expiresAt: Date;
+  },
 ) =>
   tx.session.create({
     data: {

@@ -73,7 +73,12 @@ export class UsersService {
     });
   }
 
-  private async endSessionsWhenNeeded(tx: Tx, by: By, user: User, dto: ChangeUserDto): Promise<void> {
+  private async endSessionsWhenNeeded(
+    tx: Tx,
+    by: By,
+    user: User,
+    dto: ChangeUserDto,
+  ): Promise<void> {
     const mustSignInAgain = dto.password !== undefined || dto.active === false;
     if (mustSignInAgain) await repository.endSessionsOf(tx, user.id, by.at);
     await writeJournal(tx, by, {

@@ -1,8 +1,25 @@
-import { Choice, Flag, Grams, Id, JsonObject, Money, Text, Whole } from '../../platform/dto';
+import {
+  Choice,
+  DecimalText,
+  Flag,
+  Grams,
+  Id,
+  JsonObject,
+  Money,
+  Text,
+  Whole,
+} from '../../platform/dto';
 import { PageQuery } from '../../platform/paging/page';
 
 export const ITEM_KINDS = ['ingredient', 'packaging', 'filling', 'piece', 'box'] as const;
 export const UNITS = ['g', 'pc'] as const;
+
+const warmest = {
+  places: 2,
+  negative: true,
+  nullable: true,
+  description: 'Warmest on arrival, °C; null when it does not travel cold',
+} as const;
 
 const gtin = { nullable: true, max: 14, description: 'GTIN of 8, 12, 13 or 14 digits' } as const;
 
@@ -31,13 +48,20 @@ export class CreateItemDto {
   @Flag({ optional: true })
   processingAid?: boolean;
 
+  @DecimalText({ ...warmest, optional: true })
+  warmestTempC?: string | null;
+
   @Text({ ...gtin, optional: true })
   gtin?: string | null;
 
   @Text({ optional: true, nullable: true, max: 300 })
   storageConditions?: string | null;
 
-  @Grams({ optional: true, nullable: true, description: 'Nominal weight of food of one piece or box' })
+  @Grams({
+    optional: true,
+    nullable: true,
+    description: 'Nominal weight of food of one piece or box',
+  })
   nominalMassGrams?: string | null;
 
   @Text({ optional: true, nullable: true, max: 60 })
@@ -65,6 +89,9 @@ export class ChangeItemDto {
 
   @Flag({ optional: true })
   processingAid?: boolean;
+
+  @DecimalText({ ...warmest, optional: true })
+  warmestTempC?: string | null;
 
   @Text({ ...gtin, optional: true })
   gtin?: string | null;
@@ -120,6 +147,9 @@ export class ItemView {
 
   @Flag()
   processingAid: boolean;
+
+  @DecimalText(warmest)
+  warmestTempC: string | null;
 
   @Text({ nullable: true })
   gtin: string | null;

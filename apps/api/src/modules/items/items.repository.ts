@@ -13,6 +13,7 @@ export const itemView = (item: Item): ItemView => ({
   capsDate: item.capsDate,
   infusionOnly: item.infusionOnly,
   processingAid: item.processingAid,
+  warmestTempC: item.warmestTempC?.toFixed(2) ?? null,
   gtin: item.gtin,
   storageConditions: item.storageConditions,
   nominalMassGrams: item.nominalMassG === null ? null : quantityText(item.nominalMassG),

@@ -22,11 +22,7 @@ export const findPlace = (tx: Tx, id: string): Promise<Place | null> =>
   tx.place.findUnique({ where: { id } });
 
 /** Names in alphabetical order, from the one after `after`. */
-export const listPlaces = (
-  tx: Tx,
-  limit: number,
-  after: string | undefined,
-): Promise<Place[]> =>
+export const listPlaces = (tx: Tx, limit: number, after: string | undefined): Promise<Place[]> =>
   tx.place.findMany({
     where: after === undefined ? {} : { name: { gt: after } },
     orderBy: { name: 'asc' },

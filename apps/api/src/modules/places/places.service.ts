@@ -2,7 +2,13 @@ import { Injectable } from '@nestjs/common';
 import { DatabaseService } from '../../platform/database/database.service';
 import { Transactions } from '../../platform/database/transactions';
 import { writeJournal } from '../../platform/journal/journal';
-import { decodeCursor, limitOf, type Page, pageOf, type PageQuery } from '../../platform/paging/page';
+import {
+  decodeCursor,
+  limitOf,
+  type Page,
+  pageOf,
+  type PageQuery,
+} from '../../platform/paging/page';
 import { orNotFound } from '../../platform/problems';
 import { refuseIfStale } from '../../platform/requests/stale';
 import { nextTag } from '../codes';

@@ -1,4 +1,15 @@
-import { Choice, Choices, DecimalText, Id, Day, JsonObject, Money, Text, Texts, Whole } from '../../platform/dto';
+import {
+  Choice,
+  Choices,
+  DecimalText,
+  Id,
+  Day,
+  JsonObject,
+  Money,
+  Text,
+  Texts,
+  Whole,
+} from '../../platform/dto';
 
 export const MARKETS = ['EU', 'GB', 'NI', 'US'] as const;
 export const LANGUAGES = ['en', 'fr', 'de', 'nl', 'it', 'es'] as const;

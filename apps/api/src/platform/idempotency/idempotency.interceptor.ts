@@ -43,7 +43,9 @@ export class IdempotencyInterceptor implements NestInterceptor {
         key,
         method: request.method,
         path: request.originalUrl.split('?')[0] ?? request.path,
-        bodyHash: createHash('sha256').update(JSON.stringify(request.body ?? null)).digest('hex'),
+        bodyHash: createHash('sha256')
+          .update(JSON.stringify(request.body ?? null))
+          .digest('hex'),
         status: status ?? HttpStatus.CREATED,
       });
     }

@@ -55,4 +55,7 @@ export const problemTable: Readonly<Record<RefusalCode, ProblemShape>> = {
   'scaling-target-unfit': { status: 422, title: 'The recipe can’t be scaled to this' },
   'recipe-yields-nothing': { status: 422, title: 'The recipe yields nothing' },
   'step-loses-everything': { status: 422, title: 'A step loses everything' },
+  'lot-is-its-own-ancestor': { status: 409, title: 'A lot would be its own ancestor' },
+  'lot-made-twice': { status: 409, title: 'A lot has two origins' },
+  'losses-exceed-draws': { status: 409, title: 'More was lost than drawn' },
 };

@@ -1,0 +1,2 @@
+export { DeliveriesModule } from './deliveries.module';
+export { DeliveriesService } from './deliveries.service';
