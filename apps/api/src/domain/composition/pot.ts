@@ -1,15 +1,14 @@
 import { ok, refuse, type Result } from '../refusals/result';
-import type { CompositionPer100g } from '../specification';
 import { Decimal, ZERO } from '../units';
-import { makeUpOf, NOTHING, plus, times, totalG, type MakeUp } from './make-up';
+import { NOTHING, plus, times, totalG, type MakeUp } from './make-up';
 import type { CompositionRefusal } from './refusals';
 
 /** What happens to a pot, in order. */
 export type PotStep =
   | {
       readonly kind: 'add';
-      readonly massG: Decimal;
-      readonly composition: CompositionPer100g | null;
+      /** What comes in, by `makeUpOf` or from a component's own recipe. */
+      readonly content: MakeUp;
       /** Strained out again: what it gives off into the liquid is left out of the account. */
       readonly infusion: boolean;
     }
@@ -60,13 +59,10 @@ export const cook = (steps: readonly PotStep[]): Result<Pot, CompositionRefusal>
 
 const apply = (pot: Pot, step: PotStep): Result<Pot, CompositionRefusal> => {
   if (step.kind === 'add') {
-    const inputG = pot.inputG.plus(step.massG);
-    if (step.infusion) return ok({ ...pot, inputG, steepingG: pot.steepingG.plus(step.massG) });
-    return ok({
-      ...pot,
-      inputG,
-      content: plus(pot.content, makeUpOf(step.composition, step.massG)),
-    });
+    const massG = totalG(step.content);
+    const inputG = pot.inputG.plus(massG);
+    if (step.infusion) return ok({ ...pot, inputG, steepingG: pot.steepingG.plus(massG) });
+    return ok({ ...pot, inputG, content: plus(pot.content, step.content) });
   }
   if (step.kind === 'steam') {
     const content = boilOff(pot.content, step.massG);

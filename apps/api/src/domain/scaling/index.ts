@@ -1,3 +1,4 @@
+export { flowOf, type Flow, type FlowStep, type WeighedLine } from './flow';
 export { carryThrough, yieldRatio, type CarriedStep, type LossKind, type StepLoss } from './losses';
 export type { ScalingRefusal } from './refusals';
 export {

@@ -12,6 +12,10 @@ export interface StepLoss {
   readonly percent: Decimal;
   /** Roles of lines that pass through the step (`filling`, `shell` …); absent: every line. */
   readonly roles?: readonly string[];
+  /** Acts after this line (counted from 1) of a recipe kept by weight; absent: after the last. */
+  readonly afterLine?: number;
+  /** For `held_back`: grams of liquid kept per gram of strained solids, in place of the per cent. */
+  readonly retentionRatio?: Decimal;
 }
 
 /** Rejects and samples leave as whole pieces; every other kind leaves as grams. */

@@ -1,5 +1,6 @@
 import { ok, refuse, type Result } from '../refusals/result';
-import { Decimal, QUANTITY_PLACES, roundTo, sum } from '../units';
+import { Decimal, QUANTITY_PLACES, roundTo } from '../units';
+import { flowOf, type WeighedLine } from './flow';
 import { isLostByPiece, weightLossesOf, yieldRatio, type StepLoss } from './losses';
 import type { ScalingRefusal } from './refusals';
 import { piecesToMake, unfit, type ScalingTarget } from './target';
@@ -74,11 +75,17 @@ const scaleByWeight = (
 /** Grams that a recipe kept by weight gives as written: as stated, or from lines and losses. */
 export const massYield = (recipe: ScalableRecipe): Result<Decimal, ScalingRefusal> => {
   if (recipe.yieldMassG) return ok(recipe.yieldMassG);
-  const ratio = yieldRatio(recipe.losses.filter((loss) => !isLostByPiece(loss)));
-  if (!ratio.ok) return ratio;
-  const grams = recipe.lines.filter((line) => line.unit === 'g' && line.role !== 'packaging');
-  return ok(sum(grams.map((line) => line.quantity)).times(ratio.value));
+  const flow = flowOf(recipe.lines.filter(isWeighedIn).map(weighedLine), recipe.losses);
+  return flow.ok ? ok(flow.value.outG) : flow;
 };
+
+/** Packaging and things kept by the piece are no part of a pot. */
+const isWeighedIn = (line: ScalableLine): boolean => line.unit === 'g' && line.role !== 'packaging';
+
+const weighedLine = (line: ScalableLine): WeighedLine => ({
+  massG: line.quantity,
+  infusion: line.role === 'infusion',
+});
 
 const scaleByPiece = (
   recipe: ScalableRecipe,
