@@ -1,0 +1,116 @@
+import PDFDocument from 'pdfkit';
+import type { Drawing, Mark, SymbolMark, TextMark } from './drawing';
+import { FACES, fontFile, mmToPt } from './fonts';
+
+/** What a reader of the file, or of its properties, is told. */
+export interface PdfHead {
+  readonly title: string;
+  /** ISO 639-1 of the words on it. */
+  readonly language: string;
+  /** The workshop. */
+  readonly author: string;
+  /** The only moment that the file names, so that the same content gives the same bytes. */
+  readonly createdAt: Date;
+}
+
+const drawText = (doc: PDFKit.PDFDocument, mark: TextMark, xMm: number, yMm: number): void => {
+  doc.fontSize(mark.sizePt).fillColor(mark.colour);
+  for (const { text, face, xMm: fragmentX } of mark.line.fragments) {
+    doc.font(face).text(text, mmToPt(xMm + mark.xMm + fragmentX), mmToPt(yMm + mark.yMm), {
+      lineBreak: false,
+      baseline: 'alphabetic',
+    });
+  }
+};
+
+/** All bars are one path, filled once, so that no renderer leaves seams between rows. */
+const drawSymbol = (doc: PDFKit.PDFDocument, mark: SymbolMark, xMm: number, yMm: number): void => {
+  const { symbol, moduleMm } = mark;
+  const left = mmToPt(xMm + mark.xMm + symbol.quiet.left * moduleMm);
+  const top = mmToPt(yMm + mark.yMm + symbol.quiet.around * moduleMm);
+  const module = mmToPt(moduleMm);
+  for (const { x, y, width, height } of symbol.bars) {
+    doc.rect(left + x * module, top + y * module, width * module, height * module);
+  }
+  doc.fill('#000000');
+};
+
+const drawMark = (doc: PDFKit.PDFDocument, mark: Mark, xMm: number, yMm: number): void => {
+  switch (mark.kind) {
+    case 'text':
+      drawText(doc, mark, xMm, yMm);
+      return;
+    case 'symbol':
+      drawSymbol(doc, mark, xMm, yMm);
+      return;
+    case 'rule':
+      doc
+        .rect(
+          mmToPt(xMm + mark.xMm),
+          mmToPt(yMm + mark.yMm),
+          mmToPt(mark.widthMm),
+          mmToPt(mark.heightMm),
+        )
+        .fill(mark.colour);
+      return;
+    case 'box':
+      doc
+        .lineWidth(mmToPt(mark.lineMm))
+        .rect(
+          mmToPt(xMm + mark.xMm),
+          mmToPt(yMm + mark.yMm),
+          mmToPt(mark.widthMm),
+          mmToPt(mark.heightMm),
+        )
+        .stroke('#1c1917');
+      return;
+    default:
+      mark satisfies never;
+  }
+};
+
+/** A PDF under construction: pages of drawings. */
+export class Pdf {
+  private readonly doc: PDFKit.PDFDocument;
+  private readonly bytes: Promise<Buffer>;
+
+  constructor(head: PdfHead) {
+    this.doc = new PDFDocument({
+      autoFirstPage: false,
+      margin: 0,
+      lang: head.language,
+      displayTitle: true,
+      pdfVersion: '1.7',
+      info: {
+        Title: head.title,
+        Author: head.author,
+        Creator: 'Ballotin',
+        Producer: 'Ballotin',
+        CreationDate: head.createdAt,
+      },
+    });
+    for (const face of FACES) this.doc.registerFont(face, fontFile(face));
+    const chunks: Buffer[] = [];
+    this.bytes = new Promise((resolve, reject) => {
+      this.doc.on('data', (chunk: Buffer) => chunks.push(chunk));
+      this.doc.on('end', () => {
+        resolve(Buffer.concat(chunks));
+      });
+      this.doc.on('error', reject);
+    });
+  }
+
+  addPage(widthMm: number, heightMm: number): void {
+    this.doc.addPage({ size: [mmToPt(widthMm), mmToPt(heightMm)], margin: 0 });
+  }
+
+  /** Draws on the page that was added last. */
+  draw({ marks }: Pick<Drawing, 'marks'>, xMm = 0, yMm = 0): void {
+    for (const mark of marks) drawMark(this.doc, mark, xMm, yMm);
+  }
+
+  finish(): Promise<Buffer> {
+    this.doc.end();
+    return this.bytes;
+  }
+}
