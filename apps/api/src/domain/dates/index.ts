@@ -1,0 +1,10 @@
+export {
+  dateMark,
+  lotMark,
+  lotMarkRequired,
+  machineDayOf,
+  promisedDay,
+  shortestForm,
+  type DateAsk,
+  type DateForm,
+} from './date-mark';
