@@ -7,6 +7,7 @@ import helmet from 'helmet';
 import { IdempotencyInterceptor } from './platform/idempotency/idempotency.interceptor';
 import { toOpenApi31 } from './platform/openapi/openapi-31';
 import { Problem, ProblemFilter, validationPipe } from './platform/problems';
+import { serveWebApp } from './platform/web/serve-web-app';
 import { withRequestContext } from './platform/requests/request-context';
 
 const BODY_LIMIT = '2mb';
@@ -31,6 +32,7 @@ const contentSecurity = {
 export const setUpApp = (app: NestExpressApplication): void => {
   app.setGlobalPrefix('api');
   app.use(helmet(contentSecurity));
+  serveWebApp(app);
   app.use(cookieParser());
   app.useBodyParser('json', { limit: BODY_LIMIT });
   app.use((_request: Request, _response: Response, next: NextFunction) => {

@@ -43,6 +43,6 @@ export const readConfig = (
     demo: args.includes('--demo') || env['BALLOTIN_DEMO'] === '1',
     secureCookies: env['BALLOTIN_SECURE_COOKIES'] === '1',
     publicUrl: env['BALLOTIN_URL'] ?? `http://localhost:${String(port)}`,
-    logLevel: env['LOG_LEVEL'] ?? 'info',
+    logLevel: env['LOG_LEVEL'] ?? 'warn',
   };
 };
