@@ -8,6 +8,7 @@ import { ItemsModule } from './modules/items';
 import { LotsModule } from './modules/lots';
 import { PlacesModule } from './modules/places';
 import { SuppliersModule } from './modules/suppliers';
+import { TracingModule } from './modules/tracing';
 import { WorkshopModule } from './modules/workshop';
 import type { Config } from './platform/config/config';
 import type { Database } from './platform/database/prisma';
@@ -23,6 +24,7 @@ const slices = [
   ItemsModule,
   DeliveriesModule,
   LotsModule,
+  TracingModule,
   HealthModule,
 ];
 

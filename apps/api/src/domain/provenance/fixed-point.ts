@@ -37,6 +37,20 @@ export const milligramsOf = (share: bigint, wholeMg: bigint): bigint =>
 export const gramsOf = (share: bigint, wholeG: Decimal): Decimal =>
   fromMilligrams(milligramsOf(share, toMilligrams(wholeG)));
 
+/** A share as text with nine places, for lists too long for decimals: rounded down. */
+export const ratioText = (share: bigint): string => {
+  const digits = ((share * 1_000_000_000n + TIE_MARGIN) >> FRACTION_BITS)
+    .toString()
+    .padStart(10, '0');
+  return `${digits.slice(0, -9)}.${digits.slice(-9)}`;
+};
+
+/** Grams with three places, as JSON carries them. */
+export const gramsText = (mg: bigint): string => {
+  const digits = (mg < 0n ? -mg : mg).toString().padStart(4, '0');
+  return `${mg < 0n ? '-' : ''}${digits.slice(0, -3)}.${digits.slice(-3)}`;
+};
+
 /** A share as a decimal ratio of 40 significant digits, for ranking and for apportioning. */
 export const ratioOf = (share: bigint): Decimal =>
   new Decimal(share.toString()).dividedBy(WHOLE.toString());

@@ -1,5 +1,14 @@
 export type { Batch, BatchInMilligrams, Draw, Loss, Output } from './batch-weights';
-export { fromMilligrams, gramsOf, milligramsOf, ratioOf, toMilligrams, WHOLE } from './fixed-point';
+export {
+  fromMilligrams,
+  gramsOf,
+  gramsText,
+  milligramsOf,
+  ratioOf,
+  ratioText,
+  toMilligrams,
+  WHOLE,
+} from './fixed-point';
 export { lotGraph, lotGraphInMilligrams, type LotGraph } from './graph';
 export {
   makeUp,

@@ -1,0 +1,6 @@
+export { TracingModule } from './tracing.module';
+export { TracingService } from './tracing.service';
+export { loadDetailedSubgraph, loadSubgraph, type Subgraph } from './subgraph';
+export { type Direction, subgraphQuery } from './subgraph.queries';
+export { SUBGRAPH_DETAILS } from './subgraph-details.queries';
+export type { DetailRows, LotRow, SubgraphRows } from './subgraph.rows';

@@ -1,0 +1,96 @@
+import {
+  type BatchInMilligrams,
+  lotGraphInMilligrams,
+  type LotGraph,
+  type ProvenanceRefusal,
+} from '../../domain/provenance';
+import type { Result } from '../../domain/refusals';
+import type { Tx } from '../../platform/database/prisma';
+import { type Direction, subgraphQuery } from './subgraph.queries';
+import { SUBGRAPH_DETAILS } from './subgraph-details.queries';
+import type { DetailRows, LotRow, SubgraphRows } from './subgraph.rows';
+
+/** Every batch's draws, losses and made lots, lots by code. */
+export interface Subgraph<Rows extends SubgraphRows = SubgraphRows> {
+  readonly rows: Rows;
+  readonly lots: readonly LotRow[];
+  /** Refused when the record itself is faulty: reach is known all the same, shares are not. */
+  readonly graph: Result<LotGraph, ProvenanceRefusal>;
+}
+
+const VOLATILE = new Set(['steam']);
+
+/** Stands for all lots that a batch drew and that no direction reached. */
+const elsewhere = (batch: string): string => `${batch} (others)`;
+
+interface BatchBooks extends BatchInMilligrams {
+  readonly draws: { lot: string; mg: bigint }[];
+  readonly losses: { kind: string; mg: bigint; lot?: string; volatile: boolean }[];
+  readonly outputs: string[];
+}
+
+/** Each batch's draws, losses and made lots, in the order of the rows. */
+export const lossesAndDraws = (rows: SubgraphRows): BatchBooks[] => {
+  const lots = rows.lots ?? [];
+  const batches = (rows.batches ?? []).map((row): BatchBooks => ({
+    id: row[1],
+    draws: [],
+    losses: [],
+    outputs: [],
+  }));
+  const lotCode = (number: number | null, batch: string): string =>
+    (number === null ? undefined : lots[number]?.[1]) ?? elsewhere(batch);
+  for (const row of lots) if (row[3] !== null) batches[row[3]]?.outputs.push(row[1]);
+  for (const [number, lot, mg] of rows.draws ?? []) {
+    const batch = batches[number];
+    if (batch) batch.draws.push({ lot: lotCode(lot, batch.id), mg: BigInt(mg) });
+  }
+  for (const [number, lot] of rows.heels ?? []) {
+    const batch = batches[number];
+    const code = lotCode(lot, '');
+    const linked = batch?.draws.some((draw) => draw.lot === code) ?? true;
+    if (!linked) batch?.draws.push({ lot: code, mg: 0n });
+  }
+  for (const [number, lot, ofLot, kind, mg] of rows.losses ?? []) {
+    const batch = batches[number];
+    batch?.losses.push({
+      kind,
+      mg: BigInt(mg),
+      volatile: VOLATILE.has(kind),
+      ...(ofLot && batch ? { lot: lotCode(lot, batch.id) } : {}),
+    });
+  }
+  return batches;
+};
+
+const load = async (
+  tx: Tx,
+  roots: readonly string[],
+  direction: Direction,
+  detailed: boolean,
+): Promise<SubgraphRows> => {
+  const query = subgraphQuery(roots, direction, detailed ? SUBGRAPH_DETAILS : undefined);
+  const [row] = await tx.$queryRaw<[{ subgraph: string }]>(query);
+  return JSON.parse(row.subgraph) as SubgraphRows;
+};
+
+const subgraphOf = <Rows extends SubgraphRows>(rows: Rows): Subgraph<Rows> => ({
+  rows,
+  lots: rows.lots ?? [],
+  graph: lotGraphInMilligrams(lossesAndDraws(rows)),
+});
+
+/** The graph behind or ahead of some lots (ids), for provenance, labels, dates and costs. */
+export const loadSubgraph = async (
+  tx: Tx,
+  roots: readonly string[],
+  direction: Direction,
+): Promise<Subgraph> => subgraphOf(await load(tx, roots, direction, false));
+
+/** The same with names, origins, ends, holds and failed readings. */
+export const loadDetailedSubgraph = async (
+  tx: Tx,
+  roots: readonly string[],
+  direction: Direction,
+): Promise<Subgraph<DetailRows>> =>
+  subgraphOf((await load(tx, roots, direction, true)) as DetailRows);

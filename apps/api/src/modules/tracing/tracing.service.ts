@@ -1,0 +1,94 @@
+import { Injectable } from '@nestjs/common';
+import { Clock } from '../../platform/clock/clock';
+import { DatabaseService } from '../../platform/database/database.service';
+import { Transactions } from '../../platform/database/transactions';
+import type { Tx } from '../../platform/database/prisma';
+import { orNotFound, orRefuse, ProblemError } from '../../platform/problems';
+import { balanceView } from './balance.view';
+import type { BalanceView, ProvenanceView } from './provenance.dto';
+import { provenanceView } from './provenance.view';
+import * as roots from './roots';
+import { lotByCode } from './roots.queries';
+import { loadDetailedSubgraph } from './subgraph';
+import type { Direction } from './subgraph.queries';
+import type { TraceStartQuery, TraceView } from './trace.dto';
+import { traceView } from './trace.view';
+
+@Injectable()
+export class TracingService {
+  constructor(
+    private readonly database: DatabaseService,
+    private readonly transactions: Transactions,
+    private readonly clock: Clock,
+  ) {}
+
+  /** One statement finds the lot and walks from it, so it is one consistent picture. */
+  async traceLot(code: string, direction: Direction): Promise<TraceView> {
+    const lot = orNotFound(await lotByCode(this.database.client, code), 'lot', code);
+    return this.trace(this.database.client, { ids: [lot.id], because: `lot ${code}` }, direction);
+  }
+
+  traceMould(tag: string, at: string | undefined, direction: Direction): Promise<TraceView> {
+    return this.transactions.read(async (tx) =>
+      this.trace(tx, await roots.rootsOfMould(tx, tag, at ?? this.now()), direction),
+    );
+  }
+
+  traceFrom(query: TraceStartQuery): Promise<TraceView> {
+    return this.transactions.read(async (tx) =>
+      this.trace(tx, await this.findRoots(tx, query), query.direction ?? 'both'),
+    );
+  }
+
+  /** The lots that a start stands for; recall cases open from the same starts. */
+  findRoots(tx: Tx, query: Omit<TraceStartQuery, 'direction'>): Promise<roots.Roots> {
+    const { kind } = query;
+    if (kind === 'text') return roots.rootsOfText(tx, required(query.text, 'text'), this.now());
+    const id = required(query.id, 'id');
+    if (kind === 'reading') return roots.rootsOfReading(tx, id, this.now());
+    if (kind === 'tank') return roots.rootsOfTank(tx, id, windowOf(query));
+    if (kind === 'place') return roots.rootsOfPlace(tx, id, windowOf(query));
+    return roots.rootsById(tx, kind, id, this.now());
+  }
+
+  async provenance(code: string): Promise<ProvenanceView> {
+    const lot = orNotFound(await lotByCode(this.database.client, code), 'lot', code);
+    const subgraph = await loadDetailedSubgraph(this.database.client, [lot.id], 'back');
+    return provenanceView(subgraph, orRefuse(subgraph.graph), code);
+  }
+
+  async balance(code: string): Promise<BalanceView> {
+    const lot = orNotFound(await lotByCode(this.database.client, code), 'lot', code);
+    const subgraph = await loadDetailedSubgraph(this.database.client, [lot.id], 'forward');
+    return balanceView(subgraph, code, this.clock.now());
+  }
+
+  private async trace(tx: Tx, from: roots.Roots, direction: Direction): Promise<TraceView> {
+    const subgraph = await loadDetailedSubgraph(tx, from.ids, direction);
+    return traceView(subgraph, {
+      direction,
+      rootIds: from.ids,
+      because: from.because,
+      askedAt: this.clock.now(),
+    });
+  }
+
+  private now(): string {
+    return this.clock.now().toISOString();
+  }
+}
+
+const required = (value: string | undefined, name: string): string => {
+  if (value !== undefined) return value;
+  throw new ProblemError(
+    'malformed',
+    400,
+    'Something is missing',
+    `This kind of trace needs "${name}" in the address.`,
+  );
+};
+
+const windowOf = (query: { from?: string; to?: string }): roots.Window => ({
+  from: required(query.from, 'from'),
+  to: required(query.to, 'to'),
+});

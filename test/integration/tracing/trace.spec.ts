@@ -1,0 +1,272 @@
+import type { BalanceView, ProvenanceView } from '@api/modules/tracing/provenance.dto';
+import type { TraceView } from '@api/modules/tracing/trace.dto';
+import { Books } from '../../support/books/books';
+import { startTestService, type TestService } from '../../support/service/test-service';
+
+const day = (number: number) => `2026-03-${String(number).padStart(2, '0')}T08:00:00Z`;
+
+describe('tracing a small workshop', () => {
+  let service: TestService;
+  let books: Books;
+
+  const trace = async (path: string): Promise<TraceView> =>
+    (await service.as.auditor.get(path).expect(200)).body as TraceView;
+  const codes = (view: TraceView, side: string) =>
+    view.lots
+      .filter((lot) => lot.side === side)
+      .map((lot) => lot.code)
+      .sort();
+
+  beforeAll(async () => {
+    service = await startTestService();
+    books = await Books.open(service.databaseUrl);
+    await books.supplier('Dairy');
+    await books.supplier('Cocoa house');
+    await books.customer('Hotel');
+    await books.place('Cold store');
+    await books.item('cream');
+    await books.item('chocolate');
+    await books.item('tea');
+    await books.item('carton', 'packaging', 'pc');
+    await books.item('ganache', 'filling');
+    await books.item('bonbon', 'piece');
+    await books.item('box', 'box');
+    await books.tank('Tank 1', 'chocolate');
+    await books.mould('M1');
+    await books.received('CR1', 'cream', '1000', 'Dairy', day(1), 'Cold store');
+    await books.received('CR2', 'cream', '1000', 'Dairy', day(1));
+    await books.received('CH1', 'chocolate', '5000', 'Cocoa house', day(1));
+    await books.received('CH2', 'chocolate', '5000', 'Cocoa house', day(2));
+    await books.received('CH3', 'chocolate', '5000', 'Cocoa house', day(2));
+    await books.received('TEA', 'tea', '100', 'Dairy', day(1));
+    await books.received('CT1', 'carton', '50', 'Cocoa house', day(1));
+    await books.made({
+      code: 'C1',
+      kind: 'charge',
+      tank: 'Tank 1',
+      at: day(3),
+      draws: [['CH1', '5000']],
+      outputs: [{ code: 'T1', item: 'chocolate', grams: '5000' }],
+    });
+    await books.made({
+      code: 'K1',
+      at: day(4),
+      draws: [
+        ['CR1', '600'],
+        ['TEA', '20'],
+        ['T1', '1000'],
+        ['CR2', '10'],
+      ],
+      losses: [
+        { kind: 'held_back', grams: '20', lot: 'TEA' },
+        { kind: 'steam', grams: '80' },
+      ],
+      outputs: [{ code: 'G1', item: 'ganache', grams: '1530' }],
+    });
+    await books.made({
+      code: 'S1',
+      kind: 'cast',
+      at: day(5),
+      draws: [
+        ['G1', '1000'],
+        ['T1', '2000'],
+      ],
+      losses: [{ kind: 'rejects', grams: '120' }],
+      outputs: [{ code: 'P1', item: 'bonbon', quantity: '240', grams: '2880' }],
+    });
+    await books.cast('S1', 'M1', day(5));
+    // The tank's lot is used up to the last gram; nobody recorded an empty and clean tank.
+    await books.moved('T1', 'wasted', '-2000', '-2000');
+    await books.made({
+      code: 'C2',
+      kind: 'charge',
+      tank: 'Tank 1',
+      at: day(6),
+      draws: [['CH2', '5000']],
+      outputs: [{ code: 'T2', item: 'chocolate', grams: '5000' }],
+    });
+    await books.emptied('Tank 1', day(7), true);
+    await books.made({
+      code: 'C3',
+      kind: 'charge',
+      tank: 'Tank 1',
+      at: day(8),
+      draws: [['CH3', '5000']],
+      outputs: [{ code: 'T3', item: 'chocolate', grams: '5000' }],
+    });
+    await books.made({
+      code: 'X1',
+      kind: 'pack',
+      at: day(9),
+      draws: [
+        ['P1', '120', '1440'],
+        ['CT1', '10', '0'],
+      ],
+      outputs: [{ code: 'B1', item: 'box', quantity: '10', grams: '1440' }],
+    });
+    await books.sent('D1', 'Hotel', '2026-03-10', { B1: ['6', '864'] });
+    await books.sent('D2', null, '2026-03-11', { B1: ['2', '288'], P1: ['20', '240'] });
+    await books.made({
+      code: 'K2',
+      at: day(12),
+      draws: [['G1', '100']],
+      outputs: [{ code: 'never', item: 'ganache', grams: '1' }],
+      open: true,
+    });
+    await books.moved('P1', 'sampled', '-4', '-48');
+    await books.moved('G1', 'counted', '-30', '-30');
+    await books.inspected('M1', day(2), 'sound');
+    await books.inspected('M1', day(12), 'chipped');
+  });
+
+  afterAll(async () => {
+    await books.close();
+    await service.close();
+  });
+
+  it('goes ahead from a cream to every end, with grams', async () => {
+    const view = await trace('/lots/CR1/trace?direction=forward');
+    expect(codes(view, 'root')).toEqual(['CR1']);
+    expect(codes(view, 'ahead')).toEqual(['B1', 'G1', 'P1']);
+    expect(
+      view.dispatches.map((row) => [row.dispatch, row.customer, row.lot, row.quantity]),
+    ).toEqual([
+      ['D1', 'Hotel', 'B1', '6.000'],
+      ['D2', null, 'B1', '2.000'],
+      ['D2', null, 'P1', '20.000'],
+    ]);
+    // 600 of the 1610 g that stayed in the mix are CR1; 1530 g were made of it.
+    const ganache = view.lots.find((lot) => lot.code === 'G1');
+    expect(ganache?.sharedMassGrams).toBe('570.186');
+    expect(view.batches.find((batch) => batch.code === 'K2')?.state).toBe('open');
+  });
+
+  it('goes back from a box to every supplier, packaging with no grams', async () => {
+    const view = await trace('/lots/B1/trace?direction=back');
+    expect(codes(view, 'behind')).toEqual(['CH1', 'CR1', 'CR2', 'CT1', 'G1', 'P1', 'T1', 'TEA']);
+    const by = new Map(view.lots.map((lot) => [lot.code, lot]));
+    expect(by.get('CT1')?.sharedMassGrams).toBe('0.000');
+    expect(by.get('TEA')?.sharedMassGrams).toBe('0.000');
+    expect(by.get('CR1')?.supplier).toBe('Dairy');
+    expect(by.get('CR1')?.supplierLotCode).toBe('S-CR1');
+  });
+
+  it('looks both ways from the middle', async () => {
+    const view = await trace('/lots/G1/trace');
+    expect(codes(view, 'behind')).toEqual(['CH1', 'CR1', 'CR2', 'T1', 'TEA']);
+    expect(codes(view, 'ahead')).toEqual(['B1', 'P1']);
+  });
+
+  it('links a tank lot to the one before it until the tank is recorded clean', async () => {
+    const ahead = await trace('/lots/CH1/trace?direction=forward');
+    expect(codes(ahead, 'ahead')).toContain('T2');
+    expect(codes(ahead, 'ahead')).not.toContain('T3');
+    expect(ahead.lots.find((lot) => lot.code === 'T2')?.sharedMassGrams).toBe('0.000');
+    const behind = await trace('/lots/T2/trace?direction=back');
+    expect(codes(behind, 'behind')).toEqual(['CH1', 'CH2', 'T1']);
+    expect(behind.heelLinks).toEqual([{ batch: 'C2', lot: 'T1' }]);
+  });
+
+  it('gives the provenance with parts that sum to the lot', async () => {
+    const view = (await service.as.seller.get('/lots/B1/provenance').expect(200))
+      .body as ProvenanceView;
+    const printed = view.contributions.filter((row) => row.printedGrams !== null);
+    const total = printed.reduce(
+      (sum, row) => sum + Math.round(Number(row.printedGrams) * 1000),
+      0,
+    );
+    expect(total).toBe(1_440_000);
+    const sugarless = view.contributions.find((row) => row.lot === 'CR1');
+    // Steam took 80 of 1610 g from the mix, so more cream went in than is inside.
+    expect(Number(sugarless?.ingoingGrams)).toBeGreaterThan(Number(sugarless?.massGrams));
+  });
+
+  it('balances a cream to the milligram and names the count that found less', async () => {
+    const view = (await service.as.auditor.get('/lots/CR1/balance').expect(200))
+      .body as BalanceView;
+    expect(view.state).toBe('difference-named');
+    expect(view.unexplainedQuantity).toBe('0.000');
+    expect(view.named.map((line) => line.kind)).toEqual(['count-shortage']);
+    const total = view.ends.reduce(
+      (sum, line) => sum + Math.round(Number(line.quantity) * 1000),
+      0,
+    );
+    expect(total).toBe(1_000_000);
+    expect(new Set(view.ends.map((line) => line.kind))).toEqual(
+      new Set([
+        'on-hand',
+        'loss',
+        'dispatched',
+        'counter',
+        'sampled',
+        'open-batch',
+        'count-shortage',
+      ]),
+    );
+  });
+
+  it('balances packaging by the piece', async () => {
+    const view = (await service.as.auditor.get('/lots/CT1/balance').expect(200))
+      .body as BalanceView;
+    expect([view.unit, view.state]).toEqual(['pc', 'balanced']);
+    expect(view.ends.map((line) => [line.kind, line.quantity])).toEqual([
+      ['on-hand', '40.000'],
+      ['used', '10.000'],
+    ]);
+  });
+
+  it('starts from a mould since it was last sound', async () => {
+    const view = await trace('/moulds/M1/trace?direction=forward');
+    expect(codes(view, 'root')).toEqual(['P1']);
+    expect(codes(view, 'ahead')).toEqual(['B1']);
+    expect(view.because).toContain('2026-03-02');
+  });
+
+  it.each([
+    ['a supplier', () => `kind=supplier&id=${books.id('Dairy')}`, ['CR1', 'CR2', 'TEA']],
+    ['a delivery', () => `kind=delivery&id=${books.id('delivery CH2')}`, ['CH2']],
+    [
+      'a specification',
+      () => `kind=specification&id=${books.id('specification cream Dairy')}`,
+      ['CR1', 'CR2'],
+    ],
+    ['a recipe version', () => `kind=recipe-version&id=${books.id('version ganache')}`, ['G1']],
+    [
+      'a tank and a window',
+      () => `kind=tank&id=${books.id('Tank 1')}&from=${day(4)}&to=${day(6)}`,
+      ['T1', 'T2'],
+    ],
+    [
+      'a place and a window',
+      () => `kind=place&id=${books.id('Cold store')}&from=${day(4)}&to=${day(6)}`,
+      ['CR1'],
+    ],
+    ["a supplier's lot as typed", () => 'kind=text&text=S-CH3', ['CH3']],
+  ])('starts from %s', async (_, query, roots) => {
+    const view = await trace(`/trace?${query()}&direction=forward`);
+    expect(view.roots.sort()).toEqual(roots);
+  });
+
+  it('says what is missing or unknown', async () => {
+    await service.as.auditor.get('/trace?kind=tank&direction=back').expect(400);
+    await service.as.auditor.get('/lots/none/trace').expect(404);
+    await service.as.auditor.get('/trace?kind=text&text=nothing').expect(404);
+    await service.anonymous.get('/lots/B1/trace').expect(401);
+  });
+
+  it('forgets a lot that an opposite entry took out again', async () => {
+    expect(codes(await trace('/lots/CR2/trace?direction=forward'), 'ahead')).toContain('G1');
+    await books.query('BEGIN');
+    await books.undraw('K1', 'CR2', 'the wrong carton was scanned');
+    await books.query(
+      `INSERT INTO draw (id, batch_id, lot_id, role, quantity, mass_g, cost, reason, user_id)
+       SELECT gen_random_uuid(), batch_id, $1, role, 10, 10, 0, 'this one', user_id FROM draw
+       WHERE batch_id = $2 AND lot_id = $1 LIMIT 1`,
+      [books.id('CR1'), books.id('K1')],
+    );
+    await books.query('COMMIT');
+    expect(codes(await trace('/lots/CR2/trace?direction=forward'), 'ahead')).toEqual([]);
+    const ganache = await trace('/lots/G1/trace?direction=back');
+    expect(codes(ganache, 'behind')).not.toContain('CR2');
+  });
+});
