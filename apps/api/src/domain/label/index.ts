@@ -1,0 +1,16 @@
+export type { LabelAsk, LabelSettings, NutritionSettings, Operator } from './ask';
+export { blocking, composeLabel, type ComposedLabel } from './compose';
+export type {
+  BlockKind,
+  DateMark,
+  LabelContent,
+  LabelFinding,
+  MarketCode,
+  NutritionPanel,
+  NutritionRow,
+  PriceMark,
+  QuantityMark,
+  TextBlock,
+  TextRun,
+} from './content';
+export { differences, type Compared } from './differences';
