@@ -1,10 +1,4 @@
-import {
-  countDifferences,
-  countValue,
-  stockReport,
-  valueByAverage,
-  valueByLot,
-} from '@api/domain/stock-value';
+import { stockReport, valueByAverage, valueByLot } from '@api/domain/stock-value';
 import { purchasePriceHistory, type StockEvent } from '@api/domain/stock-value';
 import { Decimal, sum } from '@api/domain/units';
 import fc from 'fast-check';
@@ -142,44 +136,4 @@ it('shows how the price per kg moved, supplier by supplier', () => {
     undefined,
     '20',
   ]);
-});
-
-describe('a stocktake', () => {
-  const booked = {
-    lot: 'a',
-    onHandQuantity: D(3000),
-    onHandMassG: D(3000),
-    onHandCost: D('10.0001'),
-    madeQuantity: D(5000),
-    madeMassG: D(5000),
-    madeCost: D(50),
-  };
-  const count = (quantity: string) =>
-    countDifferences(new Map([['a', booked]]), [{ lot: 'a', countedQuantity: D(quantity) }]);
-
-  it('books nothing when the count agrees', () => {
-    expect(count('3000')).toEqual([]);
-  });
-
-  it('takes weight and money in proportion', () => {
-    const [difference] = count('2400');
-    expect([
-      difference?.quantity.toString(),
-      difference?.massG.toString(),
-      difference?.cost.toString(),
-    ]).toEqual(['-600', '-600', '-2']);
-  });
-
-  it('leaves no cent behind on an empty lot', () => {
-    const differences = count('0');
-    expect(countValue(differences).toString()).toBe('-10.0001');
-  });
-
-  it('values what is found of a lot that was used up by the whole lot', () => {
-    const empty = { ...booked, onHandQuantity: D(0), onHandMassG: D(0), onHandCost: D(0) };
-    const [found] = countDifferences(new Map([['a', empty]]), [
-      { lot: 'a', countedQuantity: D(100) },
-    ]);
-    expect([found?.quantity.toString(), found?.cost.toString()]).toEqual(['100', '1']);
-  });
 });

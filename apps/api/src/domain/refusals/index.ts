@@ -1,5 +1,8 @@
+import type { CostingRefusal } from '../costing/refusals';
 import type { DispatchRefusal } from '../dispatch/refusals';
 import type { MakingRefusal } from '../making/refusals';
+import type { PlanningRefusal } from '../planning/refusals';
+import type { PricingRefusal } from '../pricing/refusals';
 import type { ProvenanceRefusal } from '../provenance/refusals';
 import type { ScalingRefusal } from '../scaling/refusals';
 import type { ReceivingRefusal } from '../receiving/refusals';
@@ -19,5 +22,8 @@ export type Refusal =
   | DispatchRefusal
   | MakingRefusal
   | ProvenanceRefusal
-  | ScalingRefusal;
+  | ScalingRefusal
+  | CostingRefusal
+  | PricingRefusal
+  | PlanningRefusal;
 export type RefusalCode = Refusal['code'];

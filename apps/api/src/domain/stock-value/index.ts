@@ -7,13 +7,6 @@ export {
   type StockReport,
 } from './stock-report';
 export {
-  countDifferences,
-  countValue,
-  type BookedLot,
-  type CountDifference,
-  type CountedLot,
-} from './stocktake';
-export {
   valueByAverage,
   valueByLot,
   type StockEvent,

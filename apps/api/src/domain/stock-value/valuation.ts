@@ -14,7 +14,10 @@ export interface Valuation {
 
 export type StockValueRefusal = Refused & { readonly code: 'used-more-than-received' };
 
-type Layer = { quantity: Decimal; cost: Decimal };
+interface Layer {
+  readonly quantity: Decimal;
+  readonly cost: Decimal;
+}
 
 /**
  * Cost of what was used when the lot that came first is used first. This is how batches are costed:

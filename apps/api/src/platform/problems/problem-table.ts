@@ -58,4 +58,17 @@ export const problemTable: Readonly<Record<RefusalCode, ProblemShape>> = {
   'lot-is-its-own-ancestor': { status: 409, title: 'A lot would be its own ancestor' },
   'lot-made-twice': { status: 409, title: 'A lot has two origins' },
   'losses-exceed-draws': { status: 409, title: 'More was lost than drawn' },
+
+  'purchase-price-missing': { status: 409, title: 'A purchase price is missing' },
+  'labour-rate-missing': { status: 409, title: 'An hourly rate is missing' },
+  'recipe-contains-itself': { status: 409, title: 'A recipe contains itself' },
+  'no-good-output': { status: 422, title: 'Nothing good comes out' },
+  'lot-cost-unknown': { status: 409, title: 'The cost of a lot is not known' },
+  'margin-out-of-range': { status: 422, title: 'Not a possible margin or mark-up' },
+  'vat-rate-missing': { status: 409, title: 'A VAT rate is missing' },
+  'price-endings-unusable': { status: 422, title: 'Not a rule for price endings' },
+  'never-breaks-even': { status: 422, title: 'It never breaks even' },
+  'plan-item-unknown': { status: 422, title: 'Nothing is known of this item' },
+  'plan-recipe-contains-itself': { status: 409, title: 'A recipe contains itself' },
+  'plan-quantity-unusable': { status: 422, title: 'Not a quantity that can be planned' },
 };
