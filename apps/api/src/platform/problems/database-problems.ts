@@ -22,6 +22,7 @@ const rows: Readonly<Record<string, Row>> = {
   BL007: { slug: 'wrong-state', status: 409, title: 'Not possible in this state' },
   BL008: { slug: 'not-the-opposite', status: 422, title: 'Not the exact opposite entry' },
   BL009: { slug: 'allergen-unknown', status: 409, title: 'An allergen is not known' },
+  BL010: { slug: 'lot-reserved', status: 409, title: 'Reserved for another batch' },
   '23505': {
     slug: 'already-exists',
     status: 409,
