@@ -1,3 +1,4 @@
+export { alcoholGramsPer100g } from './alcohol';
 export {
   BALANCE_SOURCE,
   GANACHE_USES,
