@@ -1,13 +1,19 @@
 import { type DynamicModule, Module } from '@nestjs/common';
 import { LoggerModule } from 'nestjs-pino';
 import { AccessModule } from './modules/access';
+import { BatchesModule } from './modules/batches';
 import { CustomersModule } from './modules/customers';
 import { DeliveriesModule } from './modules/deliveries';
+import { DispatchesModule } from './modules/dispatches';
 import { HealthModule } from './modules/health';
 import { ItemsModule } from './modules/items';
 import { LotsModule } from './modules/lots';
+import { MouldDesignsModule } from './modules/mould-designs';
+import { MouldsModule } from './modules/moulds';
 import { PlacesModule } from './modules/places';
+import { RecallsModule } from './modules/recalls';
 import { SuppliersModule } from './modules/suppliers';
+import { TanksModule } from './modules/tanks';
 import { TracingModule } from './modules/tracing';
 import { WorkshopModule } from './modules/workshop';
 import type { Config } from './platform/config/config';
@@ -24,7 +30,13 @@ const slices = [
   ItemsModule,
   DeliveriesModule,
   LotsModule,
+  MouldDesignsModule,
+  MouldsModule,
+  TanksModule,
+  BatchesModule,
+  DispatchesModule,
   TracingModule,
+  RecallsModule,
   HealthModule,
 ];
 

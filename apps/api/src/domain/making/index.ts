@@ -8,5 +8,6 @@ export {
   type TakenReading,
   type Verdict,
 } from './checks';
+export { checkCharge, type ChargeLine, type TankToCharge } from './charge';
 export { checkMouldUse, type Filling, type MouldForUse } from './moulds';
 export type { MakingRefusal } from './refusals';

@@ -1,0 +1,98 @@
+import type { StockShare } from '../../domain/stock';
+import { Decimal } from '../../domain/units';
+import type { Tx } from '../../platform/database/prisma';
+import { orNotFound, ProblemError, RefusalError } from '../../platform/problems';
+import type { Actor } from '../../platform/requests/request-context';
+
+export type BatchKind = 'cook' | 'charge' | 'cast' | 'pack';
+
+/** What every change of a batch asks first. */
+export interface BatchHead {
+  readonly id: string;
+  readonly code: string;
+  readonly kind: BatchKind;
+  readonly state: 'open' | 'finished' | 'abandoned';
+  readonly recipeVersionId: string | null;
+  readonly version: number;
+}
+
+/** @throws RefusalError not-found; ProblemError when a seller touches what is cooked or cast */
+export const loadBatchHead = async (tx: Tx, actor: Actor, id: string): Promise<BatchHead> => {
+  const rows = await tx.$queryRaw<BatchHead[]>`
+    SELECT id, code, kind, state, recipe_version_id AS "recipeVersionId", version
+    FROM batch WHERE id = ${id}::uuid`;
+  const head = orNotFound(rows[0], 'batch', id);
+  refuseSellerUnlessPacking(actor, head.kind);
+  return head;
+};
+
+/** A seller packs; cooking, casting and tanks are a maker's. */
+export const refuseSellerUnlessPacking = (actor: Actor, kind: BatchKind): void => {
+  if (actor.role !== 'seller' || kind === 'pack') return;
+  throw new ProblemError(
+    'not-allowed',
+    403,
+    'Not allowed for your role',
+    `You are signed in as ${actor.userName} (seller). This needs: owner or maker. Ask the owner.`,
+  );
+};
+
+/** @throws RefusalError batch-not-open */
+export const requireOpen = (head: BatchHead): void => {
+  if (head.state === 'open') return;
+  throw new RefusalError({
+    code: 'batch-not-open',
+    detail:
+      `Batch ${head.code} is ${head.state}. Book into an open batch; put a finished one right with ` +
+      'a correction.',
+    facts: { batchCode: head.code, state: head.state },
+  });
+};
+
+/** Roles in which a recipe version uses an item, in the order of its lines. */
+export const rolesOfItem = async (tx: Tx, versionId: string, itemId: string): Promise<string[]> => {
+  const rows = await tx.$queryRaw<{ role: string }[]>`
+    SELECT role FROM recipe_line
+    WHERE version_id = ${versionId}::uuid AND component_id = ${itemId}::uuid ORDER BY position`;
+  return rows.map(({ role }) => role);
+};
+
+export interface StoredDraw extends StockShare {
+  readonly id: string;
+  readonly batchId: string;
+  readonly lotId: string;
+  readonly lotCode: string;
+  readonly role: string;
+  readonly isReversal: boolean;
+  readonly reversed: boolean;
+}
+
+interface DrawRow {
+  readonly id: string;
+  readonly batchId: string;
+  readonly lotId: string;
+  readonly lotCode: string;
+  readonly role: string;
+  readonly isReversal: boolean;
+  readonly reversed: boolean;
+  readonly quantity: string;
+  readonly massG: string;
+  readonly cost: string;
+}
+
+/** Draws of a batch in the order in which they were booked, reversals included. */
+export const loadDraws = async (tx: Tx, batchId: string): Promise<StoredDraw[]> => {
+  const rows = await tx.$queryRaw<DrawRow[]>`
+    SELECT draw.id, draw.batch_id AS "batchId", draw.lot_id AS "lotId", lot.code AS "lotCode",
+      draw.role, draw.reverses_id IS NOT NULL AS "isReversal",
+      EXISTS (SELECT 1 FROM draw back WHERE back.reverses_id = draw.id) AS reversed,
+      draw.quantity::text, draw.mass_g::text AS "massG", draw.cost::text
+    FROM draw JOIN lot ON lot.id = draw.lot_id
+    WHERE draw.batch_id = ${batchId}::uuid ORDER BY draw.at, draw.id`;
+  return rows.map((row) => ({
+    ...row,
+    quantity: new Decimal(row.quantity),
+    massG: new Decimal(row.massG),
+    cost: new Decimal(row.cost),
+  }));
+};

@@ -1,0 +1,92 @@
+import { Injectable } from '@nestjs/common';
+import type { Prisma } from '../../generated/prisma/client';
+import { DatabaseService } from '../../platform/database/database.service';
+import { Transactions } from '../../platform/database/transactions';
+import { newId } from '../../platform/ids/new-id';
+import { writeJournal } from '../../platform/journal/journal';
+import { decodeCursor, limitOf, type Page, pageOf } from '../../platform/paging/page';
+import { nextCode } from '../codes';
+import { refuseSellerUnlessPacking } from './batch-head.queries';
+import type { BatchQuery, OpenBatchDto } from './batches.dto';
+import type { BatchSummaryView, BatchView } from './batches.view';
+import { kindOf, loadVersionToMake, planOf } from './open-batch';
+import { showBatch, summaryIncluded, summaryView } from './show-batch';
+
+@Injectable()
+export class BatchesService {
+  constructor(
+    private readonly database: DatabaseService,
+    private readonly transactions: Transactions,
+  ) {}
+
+  /** Newest first. */
+  async list(query: BatchQuery): Promise<Page<BatchSummaryView>> {
+    const [after] = decodeCursor(query.after, 1) ?? [];
+    const limit = limitOf(query);
+    const tx = this.database.client;
+    const rows = await tx.batch.findMany({
+      where: {
+        ...(query.state === undefined ? {} : { state: query.state }),
+        ...(query.kind === undefined ? {} : { kind: query.kind }),
+        ...(query.itemId === undefined
+          ? {}
+          : {
+              OR: [
+                { recipeVersion: { recipe: { itemId: query.itemId } } },
+                { tank: { itemId: query.itemId } },
+              ],
+            }),
+        ...(after === undefined ? {} : { id: { lt: after } }),
+      },
+      include: summaryIncluded,
+      orderBy: { id: 'desc' },
+      take: limit + 1,
+    });
+    const operators = await tx.user.findMany({
+      where: { id: { in: [...new Set(rows.map(({ operatorId }) => operatorId))] } },
+      select: { id: true, name: true },
+    });
+    const names = new Map(operators.map(({ id, name }) => [id, name]));
+    const view = (row: (typeof rows)[number]) => summaryView(row, names.get(row.operatorId) ?? '');
+    return pageOf(rows, limit, view, (row) => [row.id]);
+  }
+
+  get(id: string): Promise<BatchView> {
+    return this.transactions.read(async (tx) => {
+      const today = await this.transactions.today(tx);
+      return showBatch(tx, id, today.toString());
+    });
+  }
+
+  /** Opens a batch of the newest or a named recipe version, which is frozen from then on. */
+  open(dto: OpenBatchDto): Promise<BatchView> {
+    return this.transactions.book(async (tx, by) => {
+      const version = await loadVersionToMake(tx, dto);
+      const kind = kindOf(version);
+      refuseSellerUnlessPacking(by, kind);
+      const plan = planOf(version, dto);
+      const id = newId();
+      const code = await nextCode(tx, by, 'batch');
+      await tx.batch.create({
+        data: {
+          id,
+          code,
+          kind,
+          recipeVersionId: version.id,
+          operatorId: by.userId,
+          placeId: dto.placeId ?? null,
+          plan: plan as unknown as Prisma.InputJsonObject,
+          openedAt: by.at,
+        },
+        select: { id: true },
+      });
+      await writeJournal(tx, by, {
+        action: 'batch.opened',
+        subjectKind: 'batch',
+        subjectId: code,
+        detail: { item: version.recipe.item.name, recipe: version.number },
+      });
+      return showBatch(tx, id, by.today.toString());
+    });
+  }
+}

@@ -1,0 +1,126 @@
+import { Injectable } from '@nestjs/common';
+import { Decimal } from '../../domain/units';
+import type { Tx } from '../../platform/database/prisma';
+import { type By, Transactions } from '../../platform/database/transactions';
+import { writeJournal } from '../../platform/journal/journal';
+import { orNotFound, RefusalError } from '../../platform/problems';
+import { loadLotForUse, loadLotForUseById, type LotForUse, takeFromLot } from '../stock';
+import {
+  type BatchHead,
+  loadBatchHead,
+  loadDraws,
+  requireOpen,
+  rolesOfItem,
+} from './batch-head.queries';
+import type { DrawDto } from './batches.dto';
+import { drawView, type DrawView } from './batches.view';
+import { bookDraw, bookReversal } from './bookings.repository';
+
+/** The lot that is named, or the one that is in the named tank now. */
+const lotOf = async (tx: Tx, dto: DrawDto): Promise<LotForUse> => {
+  if ((dto.lotCode === undefined) === (dto.tankId === undefined)) {
+    throw new RefusalError({
+      code: 'not-valid',
+      detail: 'Name the lot by its code, or the tank that it is drawn from: one of the two.',
+    });
+  }
+  if (dto.lotCode !== undefined) return loadLotForUse(tx, dto.lotCode);
+  const found = await tx.tank.findUnique({
+    where: { id: dto.tankId ?? '' },
+    select: { name: true, currentLotId: true },
+  });
+  const tank = orNotFound(found, 'tank', dto.tankId ?? '');
+  if (tank.currentLotId !== null) return loadLotForUseById(tx, tank.currentLotId);
+  throw new RefusalError({
+    code: 'tank-empty',
+    detail: `Tank ${tank.name} is empty. Charge it first, then draw from it.`,
+    facts: { tank: tank.name },
+  });
+};
+
+/** The role that is stated, or the one that the recipe gives the item. */
+const roleOf = async (tx: Tx, head: BatchHead, lot: LotForUse, dto: DrawDto): Promise<string> => {
+  const roles =
+    head.recipeVersionId === null ? [] : await rolesOfItem(tx, head.recipeVersionId, lot.itemId);
+  const role = dto.role ?? roles[0];
+  if (role !== undefined) return role;
+  throw new RefusalError({
+    code: 'not-in-recipe',
+    detail:
+      `${lot.itemName} (lot ${lot.code}) is not in the recipe of batch ${head.code}. Take a lot of ` +
+      'what the recipe names, or state its role and why it is used instead.',
+    facts: { batchCode: head.code, lotCode: lot.code, item: lot.itemName },
+  });
+};
+
+/** Takes a quantity from a lot into a batch. Used at the bench and by corrections. */
+export const drawIntoBatch = async (
+  tx: Tx,
+  by: By,
+  head: BatchHead,
+  dto: DrawDto,
+  reason: string | null,
+): Promise<DrawView> => {
+  const lot = await lotOf(tx, dto);
+  const role = await roleOf(tx, head, lot, dto);
+  const share = takeFromLot(lot, new Decimal(dto.quantity), by.today);
+  const id = await bookDraw(tx, by, { batchId: head.id, lotId: lot.id, role, share, reason });
+  return drawView({ id, lot, role, share, at: by.at, reason });
+};
+
+@Injectable()
+export class DrawsService {
+  constructor(private readonly transactions: Transactions) {}
+
+  draw(batchId: string, dto: DrawDto): Promise<DrawView> {
+    return this.transactions.book(async (tx, by) => {
+      const head = await loadBatchHead(tx, by, batchId);
+      requireOpen(head);
+      const view = await drawIntoBatch(tx, by, head, dto, dto.reason ?? null);
+      await writeJournal(tx, by, {
+        action: 'batch.drawn',
+        subjectKind: 'batch',
+        subjectId: head.code,
+        detail: { lot: view.lotCode, quantity: view.quantity, role: view.role },
+      });
+      return view;
+    });
+  }
+
+  /** Puts a draw back, as long as the batch is open. */
+  reverse(batchId: string, drawId: string, reason: string): Promise<DrawView> {
+    return this.transactions.book(async (tx, by) => {
+      const head = await loadBatchHead(tx, by, batchId);
+      requireOpen(head);
+      const draws = await loadDraws(tx, batchId);
+      const draw = reversibleDraw(draws, drawId);
+      await bookReversal(tx, by, draw, reason);
+      const lot = await loadLotForUseById(tx, draw.lotId);
+      await writeJournal(tx, by, {
+        action: 'batch.draw-reversed',
+        subjectKind: 'batch',
+        subjectId: head.code,
+        detail: { lot: lot.code, quantity: draw.quantity.toFixed(), reason },
+      });
+      return {
+        ...drawView({ id: draw.id, lot, role: draw.role, share: draw, at: by.at, reason }),
+        reversed: true,
+      };
+    });
+  }
+}
+
+/** @throws RefusalError when there is no such draw, or it was put back already */
+export const reversibleDraw = (
+  draws: Awaited<ReturnType<typeof loadDraws>>,
+  drawId: string,
+): Awaited<ReturnType<typeof loadDraws>>[number] => {
+  const found = draws.find(({ id, isReversal }) => id === drawId && !isReversal);
+  const draw = orNotFound(found, 'draw of this batch', drawId);
+  if (!draw.reversed) return draw;
+  throw new RefusalError({
+    code: 'already-reversed',
+    detail: `This draw of lot ${draw.lotCode} was put back already. Nothing more to put right.`,
+    facts: { lotCode: draw.lotCode, drawId },
+  });
+};

@@ -1,0 +1,7 @@
+export { BatchesModule } from './batches.module';
+export { BatchesService } from './batches.service';
+export { bookDraw, endBatch } from './bookings.repository';
+export { loadContents, costOf, massOf, type Content } from './contents.queries';
+export { makeLots, type LifeRule, type LotToMake, type MadeLot } from './make-lots';
+export { showBatch } from './show-batch';
+export { BatchView } from './batches.view';

@@ -1,0 +1,154 @@
+import { Choice, Day, Flag, Grams, Id, Instant, ListOf, Quantity, Text } from '../../platform/dto';
+import { PageQuery } from '../../platform/paging/page';
+
+export class DispatchLineDto {
+  @Text({ max: 40 })
+  lotCode: string;
+
+  @Quantity({ description: 'Boxes or pieces' })
+  quantity: string;
+}
+
+export class CreateDispatchDto {
+  @Id({ optional: true, nullable: true, description: 'Left out: sold over the counter' })
+  customerId?: string | null;
+
+  @Day({ optional: true, description: 'Today when left out' })
+  sentOn?: string;
+
+  @ListOf(() => DispatchLineDto, { min: 1, max: 200 })
+  lines: DispatchLineDto[];
+
+  @Id({ optional: true, nullable: true })
+  orderId?: string | null;
+
+  @Text({ optional: true, nullable: true, max: 1000 })
+  note?: string | null;
+
+  @Text({ optional: true, max: 500, description: 'Why less life than asked for is agreed' })
+  shortLifeReason?: string;
+}
+
+export class DispatchQuery extends PageQuery {
+  @Id({ optional: true })
+  customerId?: string;
+
+  @Flag({ optional: true, fromQuery: true, description: 'true: sales over the counter only' })
+  counter?: boolean;
+
+  @Day({ optional: true })
+  from?: string;
+
+  @Day({ optional: true })
+  to?: string;
+}
+
+export class CounterDayQuery {
+  @Day()
+  from: string;
+
+  @Day()
+  to: string;
+}
+
+export class ReturnLineDto {
+  @Text({ max: 40 })
+  lotCode: string;
+
+  @Quantity()
+  quantity: string;
+
+  @Choice(['restocked', 'wasted'], { description: 'Back on the shelf, or thrown away' })
+  outcome: string;
+}
+
+export class ReturnDto {
+  @Text({ max: 500 })
+  reason: string;
+
+  @ListOf(() => ReturnLineDto, { min: 1, max: 200 })
+  lines: ReturnLineDto[];
+}
+
+export class DispatchLineView {
+  @Id()
+  id: string;
+
+  @Text()
+  lotCode: string;
+
+  @Id()
+  itemId: string;
+
+  @Text()
+  itemName: string;
+
+  @Choice(['g', 'pc'])
+  unit: string;
+
+  @Quantity()
+  quantity: string;
+
+  @Grams()
+  massGrams: string;
+
+  @Quantity({ description: 'Came back since' })
+  returnedQuantity: string;
+
+  @Day({ nullable: true })
+  bestBefore: string | null;
+
+  @Day({ nullable: true })
+  useBy: string | null;
+}
+
+export class DispatchView {
+  @Id()
+  id: string;
+
+  @Text()
+  code: string;
+
+  @Id({ nullable: true })
+  customerId: string | null;
+
+  @Text({ nullable: true, description: 'Null: over the counter' })
+  customerName: string | null;
+
+  @Day()
+  sentOn: string;
+
+  @Text({ nullable: true })
+  note: string | null;
+
+  @Id({ nullable: true })
+  orderId: string | null;
+
+  @Instant()
+  at: string;
+
+  @ListOf(() => DispatchLineView)
+  lines: DispatchLineView[];
+}
+
+export class CounterSaleView {
+  @Day()
+  day: string;
+
+  @Id()
+  itemId: string;
+
+  @Text()
+  itemName: string;
+
+  @Quantity({ description: 'Sold less what came back' })
+  quantity: string;
+
+  @Grams()
+  massGrams: string;
+}
+
+export class CounterSalesView {
+  @ListOf(() => CounterSaleView, { description: 'By day, then by name' })
+  items: CounterSaleView[];
+}

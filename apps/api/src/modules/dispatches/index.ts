@@ -1,0 +1,2 @@
+export { DispatchesModule } from './dispatches.module';
+export { DispatchesService } from './dispatches.service';

@@ -1,0 +1,113 @@
+import { Injectable } from '@nestjs/common';
+import { checkReturn } from '../../domain/dispatch';
+import { checkQuantity, shareOf, type StockShare } from '../../domain/stock';
+import { Decimal } from '../../domain/units';
+import type { Prisma } from '../../generated/prisma/client';
+import { decimalFromDb, decimalToDb } from '../../platform/database/decimals';
+import { type By, Transactions } from '../../platform/database/transactions';
+import { newId } from '../../platform/ids/new-id';
+import { writeJournal } from '../../platform/journal/journal';
+import { orNotFound, orRefuse } from '../../platform/problems';
+import type { DispatchView, ReturnDto, ReturnLineDto } from './dispatches.dto';
+import {
+  type DispatchRow,
+  findDispatch,
+  returnedByLine,
+  showDispatch,
+} from './dispatches.repository';
+
+type Line = DispatchRow['lines'][number];
+
+const shareOfLine = (line: Line, quantity: Decimal): StockShare =>
+  shareOf(
+    {
+      quantity: decimalFromDb(line.quantity),
+      massG: decimalFromDb(line.massG),
+      cost: decimalFromDb(line.cost),
+    },
+    quantity,
+  );
+
+const movement = (
+  by: By,
+  line: Line,
+  share: StockShare,
+  rest: { readonly kind: 'returned' | 'wasted'; readonly reason: string; readonly eventId: string },
+): Prisma.MovementCreateManyInput => ({
+  id: newId(),
+  lotId: line.lotId,
+  quantity: decimalToDb(share.quantity),
+  massG: decimalToDb(share.massG),
+  cost: decimalToDb(share.cost),
+  dispatchLineId: rest.kind === 'returned' ? line.id : null,
+  at: by.at,
+  userId: by.userId,
+  ...rest,
+});
+
+const negated = (share: StockShare): StockShare => ({
+  quantity: share.quantity.negated(),
+  massG: share.massG.negated(),
+  cost: share.cost.negated(),
+});
+
+@Injectable()
+export class ReturnsService {
+  constructor(private readonly transactions: Transactions) {}
+
+  /** Books back what a customer returned: onto the shelf, or in and straight out as waste. */
+  book(dispatchId: string, dto: ReturnDto): Promise<DispatchView> {
+    return this.transactions.book(async (tx, by) => {
+      const dispatch = await findDispatch(tx, dispatchId);
+      const before = await returnedByLine(
+        tx,
+        dispatch.lines.map(({ id }) => id),
+      );
+      const eventId = newId();
+      const movements = dto.lines.flatMap((returned) =>
+        this.movementsOf(by, dispatch, before, returned, dto.reason, eventId),
+      );
+      await tx.movement.createMany({ data: movements });
+      await writeJournal(tx, by, {
+        action: 'dispatch.returned',
+        subjectKind: 'dispatch',
+        subjectId: dispatch.code,
+        detail: {
+          reason: dto.reason,
+          lines: dto.lines.map(({ lotCode, quantity, outcome }) => ({
+            lotCode,
+            quantity,
+            outcome,
+          })),
+        },
+      });
+      return showDispatch(tx, dispatchId);
+    });
+  }
+
+  private movementsOf(
+    by: By,
+    dispatch: DispatchRow,
+    before: ReadonlyMap<string, Decimal>,
+    dto: ReturnLineDto,
+    reason: string,
+    eventId: string,
+  ): Prisma.MovementCreateManyInput[] {
+    const found = dispatch.lines.find(({ lot }) => lot.code === dto.lotCode);
+    const line = orNotFound(found, `lot on dispatch ${dispatch.code}`, dto.lotCode);
+    const unit = line.lot.unit === 'pc' ? 'pc' : 'g';
+    const asked = checkQuantity(`lot ${dto.lotCode}`, unit, new Decimal(dto.quantity));
+    const quantity = orRefuse(
+      checkReturn(
+        dto.lotCode,
+        decimalFromDb(line.quantity),
+        before.get(line.id) ?? new Decimal(0),
+        orRefuse(asked),
+      ),
+    );
+    const share = shareOfLine(line, quantity);
+    const back = movement(by, line, share, { kind: 'returned', reason, eventId });
+    if (dto.outcome === 'restocked') return [back];
+    return [back, movement(by, line, negated(share), { kind: 'wasted', reason, eventId })];
+  }
+}

@@ -1,0 +1,2 @@
+export { MouldDesignsModule } from './mould-designs.module';
+export { MouldDesignsService } from './mould-designs.service';

@@ -1,0 +1,2 @@
+export { MouldsModule } from './moulds.module';
+export { MouldsService } from './moulds.service';

@@ -1,0 +1,2 @@
+export { TanksModule } from './tanks.module';
+export { TanksService } from './tanks.service';
