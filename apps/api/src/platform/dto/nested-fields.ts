@@ -5,7 +5,8 @@ import { documented, type FieldOptions, presence } from './text-fields';
 
 export const Nested = (dto: () => Class<object>, options: FieldOptions = {}): PropertyDecorator =>
   applyDecorators(
-    documented(options, { type: dto }),
+    // Swagger takes a function for a lazy type only when its name is `type`, as this one's is.
+    documented(options, { type: () => dto() }),
     ...presence(options),
     Type(dto),
     ValidateNested(),
@@ -19,7 +20,7 @@ export interface ListOptions extends FieldOptions {
 
 export const ListOf = (dto: () => Class<object>, options: ListOptions = {}): PropertyDecorator =>
   applyDecorators(
-    documented(options, { type: dto, isArray: true }),
+    documented(options, { type: () => dto(), isArray: true }),
     ...presence(options),
     Type(dto),
     ValidateNested({ each: true }),
