@@ -41,8 +41,12 @@ export class TracingService {
   }
 
   /** The lots that a start stands for; recall cases open from the same starts. */
-  findRoots(tx: Tx, query: Omit<TraceStartQuery, 'direction'>): Promise<roots.Roots> {
+  findRoots(tx: Tx, query: Start): Promise<roots.Roots> {
     const { kind } = query;
+    if (kind === 'lot') return roots.byLotCode(tx, required(query.text, 'text'));
+    if (kind === 'mould') {
+      return roots.rootsOfMould(tx, required(query.text, 'text'), query.from ?? this.now());
+    }
     if (kind === 'text') return roots.rootsOfText(tx, required(query.text, 'text'), this.now());
     const id = required(query.id, 'id');
     if (kind === 'reading') return roots.rootsOfReading(tx, id, this.now());
@@ -76,6 +80,11 @@ export class TracingService {
   private now(): string {
     return this.clock.now().toISOString();
   }
+}
+
+/** A start of a trace; recall cases open from a lot or a mould in the same form. */
+export interface Start extends Pick<TraceStartQuery, 'id' | 'text' | 'from' | 'to'> {
+  readonly kind: TraceStartQuery['kind'] | 'lot' | 'mould';
 }
 
 const required = (value: string | undefined, name: string): string => {

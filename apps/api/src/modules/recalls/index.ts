@@ -1,0 +1,3 @@
+export { RecallsModule } from './recalls.module';
+export { RecallsService } from './recalls.service';
+export { RecallView } from './recalls.dto';

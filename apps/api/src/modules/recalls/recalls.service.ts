@@ -1,0 +1,223 @@
+import { Injectable } from '@nestjs/common';
+import type { Prisma } from '../../generated/prisma/client';
+import { Clock } from '../../platform/clock/clock';
+import { DatabaseService } from '../../platform/database/database.service';
+import type { Tx } from '../../platform/database/prisma';
+import { type By, Transactions } from '../../platform/database/transactions';
+import { newId } from '../../platform/ids/new-id';
+import { writeJournal } from '../../platform/journal/journal';
+import { decodeCursor, limitOf, type Page, pageOf } from '../../platform/paging/page';
+import { orNotFound, RefusalError } from '../../platform/problems';
+import { nextCode } from '../codes';
+import { placeHolds } from '../stock';
+import { TracingService } from '../tracing';
+import { currentScope, withoutExcluded } from './recall-scope';
+import type {
+  CloseRecallDto,
+  FreezeDto,
+  OpenRecallDto,
+  RecallHeadView,
+  RecallNoteDto,
+  RecallQuery,
+  RecallView,
+  ScopeView,
+} from './recalls.dto';
+import * as repository from './recalls.repository';
+import { frozenScopeOf, headView, type KeptRoots, recallView, rootIdsOf } from './recalls.view';
+
+const json = (value: object): Prisma.InputJsonObject => value as Prisma.InputJsonObject;
+
+/** @throws RefusalError when the case is not in the state that the step needs */
+export const mustBe = (
+  recall: repository.CaseWithActions,
+  states: readonly string[],
+  step: string,
+): void => {
+  if (states.includes(recall.state)) return;
+  throw new RefusalError({
+    code: 'not-valid',
+    detail: `Recall ${recall.code} is ${recall.state}; ${step} needs it ${states.join(' or ')}.`,
+  });
+};
+
+@Injectable()
+export class RecallsService {
+  constructor(
+    private readonly database: DatabaseService,
+    private readonly transactions: Transactions,
+    private readonly tracing: TracingService,
+    private readonly clock: Clock,
+  ) {}
+
+  async list(query: RecallQuery): Promise<Page<RecallHeadView>> {
+    const [after] = decodeCursor(query.after, 1) ?? [];
+    const limit = limitOf(query);
+    const filter = { after, state: query.state };
+    const rows = await repository.listCases(this.database.client, limit, filter);
+    return pageOf(rows, limit, headView, (row) => [row.id]);
+  }
+
+  get(code: string): Promise<RecallView> {
+    return this.transactions.read((tx) => this.view(tx, code));
+  }
+
+  /** Finds the lots that it starts from and keeps what the record says of them at this moment. */
+  open(dto: OpenRecallDto): Promise<RecallView> {
+    return this.transactions.book(async (tx, by) => {
+      const roots: KeptRoots[] = [];
+      for (const start of dto.starts) {
+        const found = await this.tracing.findRoots(tx, start);
+        roots.push({ kind: start.kind, because: found.because, lotIds: [...found.ids] });
+      }
+      const rootIds = [...new Set(roots.flatMap((one) => one.lotIds))];
+      if (rootIds.length === 0) {
+        throw new RefusalError({
+          code: 'not-valid',
+          detail: `Nothing was found to recall: ${roots.map((one) => one.because).join('; ')}.`,
+        });
+      }
+      const code = await nextCode(tx, by, 'recall');
+      const id = newId();
+      await tx.recallCase.create({
+        data: {
+          id,
+          code,
+          mode: dto.mode,
+          reason: dto.reason,
+          roots: roots as unknown as Prisma.InputJsonArray,
+          openedAt: by.at,
+          openedById: by.userId,
+        },
+      });
+      const scope = await currentScope(tx, rootIds, by.at);
+      await repository.addAction(tx, by, id, 'opened', json({ scope }));
+      await this.journal(tx, by, 'recall.opened', code, { mode: dto.mode, reason: dto.reason });
+      return this.view(tx, code);
+    });
+  }
+
+  /** Keeps the reviewed scope as it stands: it never changes again, later facts show beside it. */
+  freeze(code: string, dto: FreezeDto): Promise<RecallView> {
+    return this.transactions.book(async (tx, by) => {
+      const recall = await this.find(tx, code);
+      mustBe(recall, ['open'], 'freezing its scope');
+      const excluded = dto.excluded ?? [];
+      const current = await currentScope(tx, rootIdsOf(recall), by.at);
+      for (const { lot } of excluded) {
+        orNotFound(
+          current.lots.find((row) => row.code === lot),
+          'lot in scope',
+          lot,
+        );
+      }
+      const scope = withoutExcluded(current, excluded);
+      await repository.changeCase(tx, recall.id, {
+        state: 'frozen',
+        frozenAt: by.at,
+        frozenScope: json(scope),
+      });
+      const detail = { lots: scope.lots.length, excluded: excluded.map((row) => ({ ...row })) };
+      await repository.addAction(tx, by, recall.id, 'frozen', detail);
+      await this.journal(tx, by, 'recall.frozen', code, detail);
+      return this.view(tx, code);
+    });
+  }
+
+  /** Puts every lot in scope on hold in one step, those learned of later too. Rehearsals hold none. */
+  hold(code: string): Promise<RecallView> {
+    return this.transactions.book(async (tx, by) => {
+      const recall = await this.find(tx, code);
+      mustBe(recall, ['open', 'frozen'], 'holding its lots');
+      const lots = await this.lotsToHold(tx, recall, by);
+      if (recall.mode === 'real') {
+        await placeHolds(
+          tx,
+          by,
+          lots.map((lot) => ({
+            lotId: lot.id,
+            kind: 'recall',
+            reason: `Recall ${code}: ${recall.reason}`,
+            causeId: recall.id,
+          })),
+        );
+      }
+      const detail = { lots: lots.map((lot) => lot.code), rehearsal: recall.mode === 'rehearsal' };
+      await repository.addAction(tx, by, recall.id, 'held', detail);
+      await this.journal(tx, by, 'recall.held', code, detail);
+      return this.view(tx, code);
+    });
+  }
+
+  note(code: string, dto: RecallNoteDto): Promise<RecallView> {
+    return this.transactions.book(async (tx, by) => {
+      const recall = await this.find(tx, code);
+      mustBe(recall, ['open', 'frozen'], 'a note');
+      if (dto.customerId !== undefined) {
+        const [customer] = await repository.customersById(tx, [dto.customerId]);
+        orNotFound(customer, 'customer', dto.customerId);
+      }
+      await repository.addAction(tx, by, recall.id, dto.kind, json({ ...dto }));
+      await this.journal(tx, by, `recall.${dto.kind}`, code, { ...dto });
+      return this.view(tx, code);
+    });
+  }
+
+  /** Ends the case with its figures as they stand; they are kept as the report. */
+  close(code: string, dto: CloseRecallDto): Promise<RecallView> {
+    return this.transactions.book(async (tx, by) => {
+      const recall = await this.find(tx, code);
+      mustBe(recall, ['frozen'], 'closing');
+      const view = await this.view(tx, code);
+      await repository.changeCase(tx, recall.id, {
+        state: 'closed',
+        closedAt: by.at,
+        closedById: by.userId,
+        closeReport: json({
+          conclusion: dto.conclusion,
+          effectiveness: { ...view.effectiveness },
+          lots: view.scope.lots.length,
+          customers: view.customers.length,
+          changesSinceFrozen: view.changes.map((change) => ({ ...change })),
+          notHeld: view.notHeld,
+          secondsToFreeze: secondsBetween(recall.openedAt, recall.frozenAt),
+          secondsToClose: secondsBetween(recall.openedAt, by.at),
+        }),
+      });
+      await repository.addAction(tx, by, recall.id, 'closed', { conclusion: dto.conclusion });
+      await this.journal(tx, by, 'recall.closed', code, { conclusion: dto.conclusion });
+      return this.view(tx, code);
+    });
+  }
+
+  async find(tx: Tx, code: string): Promise<repository.CaseWithActions> {
+    return orNotFound(await repository.findCase(tx, code), 'recall case', code);
+  }
+
+  async view(tx: Tx, code: string): Promise<RecallView> {
+    return recallView(tx, await this.find(tx, code), this.clock.now());
+  }
+
+  private async lotsToHold(tx: Tx, recall: repository.CaseWithActions, by: By) {
+    const excluded = frozenScopeOf(recall)?.excluded ?? [];
+    const now = withoutExcluded(await currentScope(tx, rootIdsOf(recall), by.at), excluded);
+    const codes = new Set(scopeCodes(now));
+    for (const code of scopeCodes(frozenScopeOf(recall))) codes.add(code);
+    const lots = await repository.lotsByCode(tx, [...codes]);
+    const held = await repository.heldByCase(tx, recall.id);
+    return lots.filter((lot) => !held.has(lot.id));
+  }
+
+  private journal(tx: Tx, by: By, action: string, code: string, detail: object): Promise<void> {
+    return writeJournal(tx, by, {
+      action,
+      subjectKind: 'recall',
+      subjectId: code,
+      detail: json(detail),
+    });
+  }
+}
+
+const scopeCodes = (scope: ScopeView | null): string[] => scope?.lots.map((lot) => lot.code) ?? [];
+
+const secondsBetween = (from: Date, to: Date | null): number | null =>
+  to === null ? null : Math.round((to.getTime() - from.getTime()) / 1000);
