@@ -228,6 +228,758 @@ export interface paths {
         patch: operations["PlacesController_change"];
         trace?: never;
     };
+    "/api/items": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["ItemsController_list"];
+        put?: never;
+        post: operations["ItemsController_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/items/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["ItemsController_get"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch: operations["ItemsController_change"];
+        trace?: never;
+    };
+    "/api/deliveries": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["DeliveriesController_list"];
+        put?: never;
+        post: operations["DeliveriesController_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/deliveries/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["DeliveriesController_get"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["LotsController_list"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["LotsController_get"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/movements": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["LotsController_movements"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/holds": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["LotsController_placeHold"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/holds/{holdId}/release": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["LotsController_releaseHold"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/adjustments": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["LotsController_adjust"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/adjustments/{movementId}/reversal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["LotsController_reverse"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/place": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["LotsController_move"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/specification": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["LotsController_pinSpecification"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/mould-designs": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["MouldDesignsController_list"];
+        put?: never;
+        post: operations["MouldDesignsController_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/mould-designs/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["MouldDesignsController_get"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch: operations["MouldDesignsController_change"];
+        trace?: never;
+    };
+    "/api/moulds": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["MouldsController_list"];
+        put?: never;
+        post: operations["MouldsController_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/moulds/{tag}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["MouldsController_get"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/moulds/{tag}/inspections": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["MouldsController_inspect"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/tanks": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["TanksController_list"];
+        put?: never;
+        post: operations["TanksController_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/tanks/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["TanksController_get"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch: operations["TanksController_change"];
+        trace?: never;
+    };
+    "/api/tanks/{id}/charges": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["TanksController_charge"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/tanks/{id}/emptyings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["TanksController_empty"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/batches": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["BatchesController_list"];
+        put?: never;
+        post: operations["BatchesController_open"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/batches/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["BatchesController_get"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/batches/{id}/draws": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["BatchesController_draw"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/batches/{id}/draws/{drawId}/reversal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["BatchesController_reverse"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/batches/{id}/readings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["BatchesController_read"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/batches/{id}/mould-uses": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["BatchesController_useMould"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/batches/{id}/losses": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["BatchesController_lose"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/batches/{id}/finish": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["BatchesController_finish"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/dispatches": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["DispatchesController_list"];
+        put?: never;
+        post: operations["DispatchesController_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/dispatches/counter-sales": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["DispatchesController_counterSales"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/dispatches/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["DispatchesController_get"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/dispatches/{id}/returns": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["DispatchesController_bookReturn"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/trace": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["TracingController_trace"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/provenance": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["TracingController_provenance"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/balance": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["TracingController_balance"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/moulds/{tag}/trace": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["TracingController_mould"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/trace": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["TracingController_from"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/recalls": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["RecallsController_list"];
+        put?: never;
+        post: operations["RecallsController_open"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/recalls/{code}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["RecallsController_get"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/recalls/{code}/list.csv": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["RecallsController_csv"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/recalls/{code}/freeze": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["RecallsController_freeze"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/recalls/{code}/holds": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["RecallsController_hold"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/recalls/{code}/notes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["RecallsController_note"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/recalls/{code}/recoveries": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["RecallsController_recover"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/recalls/{code}/close": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["RecallsController_close"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/health": {
         parameters: {
             query?: never;
@@ -550,6 +1302,1439 @@ export interface components {
             maxHumidityPercent?: string | null;
             readingEveryHours?: number | null;
             active?: boolean;
+        };
+        ItemView: {
+            /** Format: uuid */
+            id: string;
+            name: string;
+            /** @enum {string} */
+            kind: "ingredient" | "packaging" | "filling" | "piece" | "box";
+            /** @enum {string} */
+            unit: "g" | "pc";
+            perishable: boolean;
+            capsDate: boolean;
+            infusionOnly: boolean;
+            processingAid: boolean;
+            /**
+             * Format: decimal
+             * @description Warmest on arrival, °C; null when it does not travel cold
+             */
+            warmestTempC: string | null;
+            gtin: string | null;
+            storageConditions: string | null;
+            /** Format: decimal */
+            nominalMassGrams: string | null;
+            vatClass: string | null;
+            /** Format: decimal */
+            replacementPrice: string | null;
+            note: string | null;
+            /** @description Settings of other slices, as the label of a box */
+            settings: {
+                [key: string]: unknown;
+            };
+            active: boolean;
+            version: number;
+        };
+        ItemPage: {
+            items: components["schemas"]["ItemView"][];
+            next: string | null;
+        };
+        CreateItemDto: {
+            name: string;
+            /** @enum {string} */
+            kind: "ingredient" | "packaging" | "filling" | "piece" | "box";
+            /**
+             * @description g or pc; fillings are kept in g, pieces and boxes in pc
+             * @enum {string}
+             */
+            unit?: "g" | "pc";
+            perishable?: boolean;
+            /** @description A lot’s own date caps the date of what is made with it */
+            capsDate?: boolean;
+            /** @description Strained out again, as tea leaves are */
+            infusionOnly?: boolean;
+            processingAid?: boolean;
+            /**
+             * Format: decimal
+             * @description Warmest on arrival, °C; null when it does not travel cold
+             */
+            warmestTempC?: string | null;
+            /** @description GTIN of 8, 12, 13 or 14 digits */
+            gtin?: string | null;
+            storageConditions?: string | null;
+            /**
+             * Format: decimal
+             * @description Nominal weight of food of one piece or box
+             */
+            nominalMassGrams?: string | null;
+            vatClass?: string | null;
+            /**
+             * Format: decimal
+             * @description Per kg (unit g) or per piece (unit pc)
+             */
+            replacementPrice?: string | null;
+            note?: string | null;
+        };
+        ChangeItemDto: {
+            name?: string;
+            perishable?: boolean;
+            capsDate?: boolean;
+            infusionOnly?: boolean;
+            processingAid?: boolean;
+            /**
+             * Format: decimal
+             * @description Warmest on arrival, °C; null when it does not travel cold
+             */
+            warmestTempC?: string | null;
+            /** @description GTIN of 8, 12, 13 or 14 digits */
+            gtin?: string | null;
+            storageConditions?: string | null;
+            /** Format: decimal */
+            nominalMassGrams?: string | null;
+            vatClass?: string | null;
+            /** Format: decimal */
+            replacementPrice?: string | null;
+            note?: string | null;
+            active?: boolean;
+        };
+        DeliveryLineView: {
+            /** Format: uuid */
+            id: string;
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            unit: string;
+            /** @description Code of the lot that the line made */
+            lotCode: string;
+            supplierLotCode: string;
+            /** Format: date */
+            bestBefore: string | null;
+            /** Format: date */
+            useBy: string | null;
+            /** Format: decimal */
+            quantity: string;
+            /** Format: decimal */
+            price: string;
+            /** Format: decimal */
+            tempC: string | null;
+            accepted: boolean;
+            refusalReason: string | null;
+            /** @description Why the lot is on hold by itself */
+            heldBecause: string | null;
+        };
+        DeliveryView: {
+            /** Format: uuid */
+            id: string;
+            /** Format: uuid */
+            supplierId: string;
+            supplierName: string;
+            reference: string | null;
+            /** Format: date */
+            receivedOn: string;
+            /** Format: date-time */
+            receivedAt: string;
+            note: string | null;
+            lines: components["schemas"]["DeliveryLineView"][];
+        };
+        DeliveryPage: {
+            items: components["schemas"]["DeliveryView"][];
+            next: string | null;
+        };
+        DeliveryLineDto: {
+            /** Format: uuid */
+            itemId: string;
+            /** @description The supplier’s lot as on the carton */
+            supplierLotCode: string;
+            /** Format: date */
+            bestBefore?: string | null;
+            /** Format: date */
+            useBy?: string | null;
+            /**
+             * Format: decimal
+             * @description In the unit of the item: grams or pieces
+             */
+            quantity: string;
+            /**
+             * Format: decimal
+             * @description Price of the whole line, net of VAT
+             */
+            price: string;
+            /**
+             * Format: decimal
+             * @description On arrival
+             */
+            tempC?: string | null;
+            /**
+             * Format: uuid
+             * @description Where it is put
+             */
+            placeId?: string | null;
+            /** @description Set when the line is refused */
+            refusalReason?: string | null;
+        };
+        CreateDeliveryDto: {
+            /** Format: uuid */
+            supplierId: string;
+            /** @description Number of the delivery note */
+            reference?: string | null;
+            note?: string | null;
+            lines: components["schemas"]["DeliveryLineDto"][];
+        };
+        HoldView: {
+            /** Format: uuid */
+            id: string;
+            kind: string;
+            reason: string;
+            /** Format: date-time */
+            placedAt: string;
+            placedBy: string;
+            /** Format: date-time */
+            releasedAt: string | null;
+            releasedBy: string | null;
+            releaseReason: string | null;
+        };
+        LotView: {
+            /** Format: uuid */
+            id: string;
+            code: string;
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            /** @enum {string} */
+            itemKind: "ingredient" | "packaging" | "filling" | "piece" | "box";
+            /** @enum {string} */
+            unit: "g" | "pc";
+            /** Format: decimal */
+            madeQuantity: string;
+            /** Format: decimal */
+            madeMassGrams: string;
+            /** Format: decimal */
+            onHandQuantity: string;
+            /** Format: decimal */
+            onHandMassGrams: string;
+            /**
+             * Format: decimal
+             * @description Value of what is on hand
+             */
+            onHandCost: string;
+            /** Format: date */
+            bestBefore: string | null;
+            /** Format: date */
+            useBy: string | null;
+            /** Format: date */
+            madeOn: string;
+            /** @description Past its use-by date today */
+            expired: boolean;
+            refused: boolean;
+            /** @description At least one hold stands */
+            onHold: boolean;
+            /** Format: uuid */
+            placeId: string | null;
+            placeName: string | null;
+            /** @description Lot code of the supplier, for goods that came in */
+            supplierLotCode: string | null;
+            supplierName: string | null;
+            /** @description Code of the batch that made it */
+            batchCode: string | null;
+            /** @enum {string|null} */
+            outputRole: "product" | "rework" | null;
+            /** Format: uuid */
+            specificationId: string | null;
+            /** Format: uuid */
+            recipeVersionId: string | null;
+            /** @description All holds, latest first */
+            holds: components["schemas"]["HoldView"][];
+        };
+        LotPage: {
+            items: components["schemas"]["LotView"][];
+            next: string | null;
+        };
+        MovementView: {
+            /** Format: uuid */
+            id: string;
+            kind: string;
+            /**
+             * Format: decimal
+             * @description Signed
+             */
+            quantity: string;
+            /**
+             * Format: decimal
+             * @description Signed
+             */
+            massGrams: string;
+            /** Format: date-time */
+            at: string;
+            by: string;
+            reason: string | null;
+            /** @description Batch that it was drawn into or made by */
+            batchCode: string | null;
+            dispatchCode: string | null;
+            /**
+             * Format: uuid
+             * @description The movement that it puts right
+             */
+            reversesId: string | null;
+            /** @description Put right by a later one */
+            reversed: boolean;
+        };
+        PlaceHoldDto: {
+            reason: string;
+        };
+        ReleaseHoldDto: {
+            reason: string;
+        };
+        AdjustmentDto: {
+            /**
+             * @description counted: quantity is what is there now; wasted, sampled: quantity that left
+             * @enum {string}
+             */
+            kind: "counted" | "wasted" | "sampled";
+            /** Format: decimal */
+            quantity: string;
+            reason: string;
+        };
+        ReversalDto: {
+            reason: string;
+        };
+        MoveDto: {
+            /** Format: uuid */
+            placeId: string;
+        };
+        PinSpecificationDto: {
+            /** Format: uuid */
+            specificationId: string;
+            reason: string;
+        };
+        MouldDesignView: {
+            /** Format: uuid */
+            id: string;
+            name: string;
+            shape: string;
+            rows: number;
+            columns: number;
+            /** @description Cavities of one tray */
+            cavities: number;
+            /**
+             * Format: decimal
+             * @description Water volume of one cavity, mL
+             */
+            cavityVolumeMl: string | null;
+            /** Format: decimal */
+            pieceMassGrams: string | null;
+            /** @description Measures of the drawing in mm, by shape, as decimal text */
+            geometry: {
+                [key: string]: unknown;
+            };
+            /** @description Trays that are sound */
+            soundMoulds: number;
+            /** @description Trays that are not retired */
+            keptMoulds: number;
+            version: number;
+        };
+        MouldDesignPage: {
+            items: components["schemas"]["MouldDesignView"][];
+            next: string | null;
+        };
+        CreateMouldDesignDto: {
+            name: string;
+            /** @description What its cavities look like, as half sphere or square */
+            shape: string;
+            rows: number;
+            columns: number;
+            /**
+             * Format: decimal
+             * @description Water volume of one cavity, mL
+             */
+            cavityVolumeMl?: string | null;
+            /**
+             * Format: decimal
+             * @description Weight of a finished piece
+             */
+            pieceMassGrams?: string | null;
+            /** @description Measures of the drawing in mm, by shape, as decimal text */
+            geometry?: {
+                [key: string]: unknown;
+            };
+        };
+        ChangeMouldDesignDto: {
+            name?: string;
+            shape?: string;
+            /**
+             * Format: decimal
+             * @description Water volume of one cavity, mL
+             */
+            cavityVolumeMl?: string | null;
+            /** Format: decimal */
+            pieceMassGrams?: string | null;
+            /** @description Measures of the drawing in mm, by shape, as decimal text */
+            geometry?: {
+                [key: string]: unknown;
+            };
+        };
+        MouldView: {
+            /** Format: uuid */
+            id: string;
+            tag: string;
+            /** Format: uuid */
+            designId: string;
+            designName: string;
+            cavities: number;
+            /** @enum {string} */
+            state: "sound" | "chipped" | "retired";
+            /** @description Open batch that has it now */
+            inBatchCode: string | null;
+            /** Format: date-time */
+            lastInspectedAt: string | null;
+            /**
+             * Format: date-time
+             * @description What was cast since then is in doubt when it is chipped
+             */
+            lastSoundAt: string | null;
+        };
+        MouldPage: {
+            items: components["schemas"]["MouldView"][];
+            next: string | null;
+        };
+        InspectionView: {
+            /** Format: uuid */
+            id: string;
+            /** @enum {string} */
+            result: "sound" | "chipped" | "retired";
+            note: string | null;
+            /** Format: date-time */
+            at: string;
+        };
+        MouldUseOfTrayView: {
+            /** Format: uuid */
+            batchId: string;
+            batchCode: string;
+            cavitiesFilled: number;
+            rejectCavities: number[];
+            /** Format: date-time */
+            at: string;
+        };
+        MouldDetailView: {
+            /** Format: uuid */
+            id: string;
+            tag: string;
+            /** Format: uuid */
+            designId: string;
+            designName: string;
+            cavities: number;
+            /** @enum {string} */
+            state: "sound" | "chipped" | "retired";
+            /** @description Open batch that has it now */
+            inBatchCode: string | null;
+            /** Format: date-time */
+            lastInspectedAt: string | null;
+            /**
+             * Format: date-time
+             * @description What was cast since then is in doubt when it is chipped
+             */
+            lastSoundAt: string | null;
+            /** @description Newest first */
+            inspections: components["schemas"]["InspectionView"][];
+            /** @description The newest hundred */
+            uses: components["schemas"]["MouldUseOfTrayView"][];
+            /** @description It was cast in since the last sound inspection */
+            usedSinceSound: boolean;
+        };
+        CreateMouldsDto: {
+            /** Format: uuid */
+            designId: string;
+            /** @description Trays to add; each gets a tag of its own */
+            count: number;
+        };
+        MouldList: {
+            items: components["schemas"]["MouldView"][];
+        };
+        InspectionDto: {
+            /** @enum {string} */
+            result: "sound" | "chipped" | "retired";
+            /** @description What was seen, and where */
+            note?: string | null;
+        };
+        TankLotView: {
+            lotCode: string;
+            /** Format: decimal */
+            onHandGrams: string;
+            /** Format: date */
+            bestBefore: string | null;
+            /** Format: date */
+            useBy: string | null;
+            held: boolean;
+        };
+        TankView: {
+            /** Format: uuid */
+            id: string;
+            name: string;
+            tag: string;
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            /** Format: decimal */
+            capacityGrams: string;
+            /** @description What is in it now */
+            currentLot: (components["schemas"]["TankLotView"] | null) & components["schemas"]["TankLotView"];
+            /**
+             * Format: date-time
+             * @description When it was last emptied and cleaned
+             */
+            cleanSince: string | null;
+            active: boolean;
+            version: number;
+        };
+        TankPage: {
+            items: components["schemas"]["TankView"][];
+            next: string | null;
+        };
+        CreateTankDto: {
+            name: string;
+            /**
+             * Format: uuid
+             * @description The chocolate that it holds
+             */
+            itemId: string;
+            /**
+             * Format: decimal
+             * @description Grams that it holds
+             */
+            capacityGrams: string;
+        };
+        ChangeTankDto: {
+            name?: string;
+            /**
+             * Format: uuid
+             * @description Only while it is empty
+             */
+            itemId?: string;
+            /** Format: decimal */
+            capacityGrams?: string;
+            active?: boolean;
+        };
+        ChargeLineDto: {
+            lotCode: string;
+            /**
+             * Format: decimal
+             * @description In the lot’s unit
+             */
+            quantity: string;
+            /** @description Rework that goes back in, though it is another item */
+            rework?: boolean;
+        };
+        ChargeDto: {
+            lots: components["schemas"]["ChargeLineDto"][];
+        };
+        ChargeView: {
+            /** Format: uuid */
+            batchId: string;
+            batchCode: string;
+            /** @description The tank’s lot from now on */
+            lotCode: string;
+            /** Format: decimal */
+            heelGrams: string;
+            /** Format: decimal */
+            addedGrams: string;
+            tank: components["schemas"]["TankView"];
+        };
+        EmptyingDto: {
+            /**
+             * @description Where the heel went: thrown away, or kept as its lot
+             * @enum {string}
+             */
+            outcome: "wasted" | "kept";
+            /** @description Cleaned: only then the chain of what may be in the tank ends */
+            cleaned: boolean;
+            note?: string | null;
+        };
+        EmptyingView: {
+            /** Format: uuid */
+            id: string;
+            lotCode: string | null;
+            /** Format: decimal */
+            heelGrams: string;
+            /** @enum {string} */
+            outcome: "wasted" | "kept" | "nothing_left";
+            cleaned: boolean;
+            note: string | null;
+            /** Format: date-time */
+            at: string;
+        };
+        BatchSummaryView: {
+            /** Format: uuid */
+            id: string;
+            code: string;
+            /** @enum {string} */
+            kind: "cook" | "charge" | "cast" | "pack";
+            /** @enum {string} */
+            state: "open" | "finished" | "abandoned";
+            /** Format: uuid */
+            itemId: string;
+            /** @description What is made */
+            itemName: string;
+            /** @description Number of the recipe version */
+            recipeNumber: number | null;
+            /** @description The tank that was charged */
+            tankName: string | null;
+            operatorName: string;
+            /** Format: decimal */
+            plannedQuantity: string | null;
+            /** Format: date-time */
+            openedAt: string;
+            /** Format: date-time */
+            endedAt: string | null;
+        };
+        BatchSummaryPage: {
+            items: components["schemas"]["BatchSummaryView"][];
+            next: string | null;
+        };
+        ProposedLotView: {
+            lotCode: string;
+            /** Format: decimal */
+            onHandQuantity: string;
+            /**
+             * Format: date
+             * @description The earlier of its two dates
+             */
+            date: string | null;
+            /** @description The tank that it is in */
+            tankName: string | null;
+        };
+        BatchLineView: {
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            role: string;
+            /** @enum {string} */
+            unit: "g" | "pc";
+            /**
+             * Format: decimal
+             * @description Scaled to what was planned
+             */
+            plannedQuantity: string;
+            /**
+             * Format: decimal
+             * @description Drawn so far in this role
+             */
+            drawnQuantity: string;
+            /** @description Usable lots, first expired first */
+            proposedLots: components["schemas"]["ProposedLotView"][];
+        };
+        DrawView: {
+            /** Format: uuid */
+            id: string;
+            lotCode: string;
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            role: string;
+            /** @enum {string} */
+            unit: "g" | "pc";
+            /** Format: decimal */
+            quantity: string;
+            /**
+             * Format: decimal
+             * @description Grams of food; zero for packaging
+             */
+            massGrams: string;
+            /** Format: decimal */
+            cost: string;
+            /** Format: date-time */
+            at: string;
+            reason: string | null;
+            /** @description It was put back, or corrected by another draw */
+            reversed: boolean;
+        };
+        LossView: {
+            /** Format: uuid */
+            id: string;
+            /** @enum {string} */
+            kind: "steam" | "held_back" | "scrapings" | "rejects" | "samples" | "other";
+            /** Format: decimal */
+            massGrams: string;
+            lotCode: string | null;
+            note: string | null;
+            /** Format: date-time */
+            at: string;
+            /** @description It was taken back, or takes another back */
+            reversed: boolean;
+        };
+        ReadingView: {
+            /** Format: uuid */
+            id: string;
+            /** @enum {string} */
+            measure: "temp_c" | "humidity_percent" | "water_activity" | "ph" | "brix" | "mass_g";
+            /** Format: decimal */
+            value: string;
+            /** Format: decimal */
+            low: string | null;
+            /** Format: decimal */
+            high: string | null;
+            /** @enum {string} */
+            verdict: "in" | "low" | "high" | "no_limit";
+            step: string | null;
+            instrument: string | null;
+            correctiveAction: string | null;
+            /** Format: date-time */
+            at: string;
+        };
+        DueReadingView: {
+            step: string;
+            measure: string;
+            /** Format: decimal */
+            low: string | null;
+            /** Format: decimal */
+            high: string | null;
+        };
+        MouldUseView: {
+            /** Format: uuid */
+            id: string;
+            mouldTag: string;
+            designName: string;
+            cavitiesFilled: number;
+            rejectCavities: number[];
+            /** Format: date-time */
+            at: string;
+        };
+        BatchOutputView: {
+            /** Format: uuid */
+            id: string;
+            lotCode: string;
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            /** @enum {string} */
+            role: "product" | "rework";
+            /** @enum {string} */
+            unit: "g" | "pc";
+            /** Format: decimal */
+            quantity: string;
+            /** Format: decimal */
+            massGrams: string;
+            /** Format: decimal */
+            cost: string;
+            /** Format: decimal */
+            onHandQuantity: string;
+            /** Format: date */
+            bestBefore: string | null;
+            /** Format: date */
+            useBy: string | null;
+            held: boolean;
+        };
+        BatchBalanceView: {
+            /** Format: decimal */
+            drawnGrams: string;
+            /** Format: decimal */
+            madeGrams: string;
+            /** Format: decimal */
+            lostGrams: string;
+            /**
+             * Format: decimal
+             * @description Drawn less made less lost
+             */
+            differenceGrams: string;
+            /** Format: decimal */
+            drawnCost: string;
+        };
+        BatchView: {
+            /** Format: uuid */
+            id: string;
+            code: string;
+            /** @enum {string} */
+            kind: "cook" | "charge" | "cast" | "pack";
+            /** @enum {string} */
+            state: "open" | "finished" | "abandoned";
+            /** Format: uuid */
+            itemId: string;
+            /** @description What is made */
+            itemName: string;
+            /** @description Number of the recipe version */
+            recipeNumber: number | null;
+            /** @description The tank that was charged */
+            tankName: string | null;
+            operatorName: string;
+            /** Format: decimal */
+            plannedQuantity: string | null;
+            /** Format: date-time */
+            openedAt: string;
+            /** Format: date-time */
+            endedAt: string | null;
+            /** Format: uuid */
+            recipeVersionId: string | null;
+            /** @enum {string} */
+            unit: "g" | "pc";
+            plannedTrays: number | null;
+            /** Format: uuid */
+            placeId: string | null;
+            /** Format: decimal */
+            labourMinutes: string | null;
+            endReason: string | null;
+            imbalanceReason: string | null;
+            lines: components["schemas"]["BatchLineView"][];
+            draws: components["schemas"]["DrawView"][];
+            losses: components["schemas"]["LossView"][];
+            readings: components["schemas"]["ReadingView"][];
+            /** @description Check points without a reading */
+            readingsDue: components["schemas"]["DueReadingView"][];
+            mouldUses: components["schemas"]["MouldUseView"][];
+            outputs: components["schemas"]["BatchOutputView"][];
+            balance: components["schemas"]["BatchBalanceView"];
+            version: number;
+        };
+        OpenBatchDto: {
+            /**
+             * Format: uuid
+             * @description What is to be made; it needs a recipe
+             */
+            itemId: string;
+            /**
+             * Format: uuid
+             * @description Version of the recipe; the newest when left out
+             */
+            recipeVersionId?: string;
+            /**
+             * Format: decimal
+             * @description Grams or good pieces to be made, by the item’s unit
+             */
+            plannedQuantity?: string;
+            /** @description Whole trays, instead of a quantity */
+            plannedTrays?: number;
+            /** Format: uuid */
+            placeId?: string | null;
+        };
+        DrawDto: {
+            /** @description Code of the lot; or name a tank instead */
+            lotCode?: string;
+            /**
+             * Format: uuid
+             * @description Draws from the lot that is in this tank now
+             */
+            tankId?: string;
+            /**
+             * Format: decimal
+             * @description In the lot’s unit
+             */
+            quantity: string;
+            /**
+             * @description By the recipe’s line of the item; an item outside the recipe needs it stated
+             * @enum {string}
+             */
+            role?: "base" | "infusion" | "shell" | "filling" | "cap" | "decoration" | "slot" | "packaging" | "rework";
+            /** @description Why an item outside the recipe was taken */
+            reason?: string;
+        };
+        ReasonDto: {
+            reason: string;
+        };
+        ReadingDto: {
+            /** @enum {string} */
+            measure: "temp_c" | "humidity_percent" | "water_activity" | "ph" | "brix" | "mass_g";
+            /** Format: decimal */
+            value: string;
+            /** @description Title of the recipe’s step */
+            step?: string;
+            instrument?: string;
+            /** @description What was done about a value outside its limits */
+            correctiveAction?: string;
+        };
+        MouldUseDto: {
+            mouldTag: string;
+            cavitiesFilled: number;
+            rejectCavities?: number[];
+        };
+        LossDto: {
+            /** @enum {string} */
+            kind: "steam" | "held_back" | "scrapings" | "rejects" | "samples" | "other";
+            /** Format: decimal */
+            massGrams: string;
+            /** @description The drawn lot that it was taken from */
+            lotCode?: string;
+            note?: string;
+        };
+        OutputDto: {
+            /**
+             * @description product unless it is said
+             * @enum {string}
+             */
+            role?: "product" | "rework";
+            /**
+             * Format: uuid
+             * @description The item of rework; a product is the recipe’s item
+             */
+            itemId?: string;
+            /**
+             * Format: decimal
+             * @description In the item’s unit
+             */
+            quantity: string;
+            /**
+             * Format: decimal
+             * @description Weight of all the pieces, when they were weighed
+             */
+            massGrams?: string;
+            /** Format: uuid */
+            placeId?: string | null;
+        };
+        FinalLossDto: {
+            /** @enum {string} */
+            kind: "steam" | "held_back" | "scrapings" | "rejects" | "samples" | "other";
+            /**
+             * Format: decimal
+             * @description Weighed; or count pieces instead
+             */
+            massGrams?: string;
+            /** @description Rejected or sampled pieces */
+            pieces?: number;
+            /** @description The drawn lot that it was taken from */
+            lotCode?: string;
+            note?: string;
+        };
+        FinishBatchDto: {
+            outputs: components["schemas"]["OutputDto"][];
+            losses?: components["schemas"]["FinalLossDto"][];
+            /**
+             * Format: decimal
+             * @description Minutes of work
+             */
+            labourMinutes?: string;
+            /** @description Why more came out than went in */
+            imbalanceReason?: string;
+            /** @description Boxes stay one lot although a piece lot changed */
+            keepTogether?: boolean;
+        };
+        DispatchLineView: {
+            /** Format: uuid */
+            id: string;
+            lotCode: string;
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            /** @enum {string} */
+            unit: "g" | "pc";
+            /** Format: decimal */
+            quantity: string;
+            /** Format: decimal */
+            massGrams: string;
+            /**
+             * Format: decimal
+             * @description Came back since
+             */
+            returnedQuantity: string;
+            /** Format: date */
+            bestBefore: string | null;
+            /** Format: date */
+            useBy: string | null;
+        };
+        DispatchView: {
+            /** Format: uuid */
+            id: string;
+            code: string;
+            /** Format: uuid */
+            customerId: string | null;
+            /** @description Null: over the counter */
+            customerName: string | null;
+            /** Format: date */
+            sentOn: string;
+            note: string | null;
+            /** Format: uuid */
+            orderId: string | null;
+            /** Format: date-time */
+            at: string;
+            lines: components["schemas"]["DispatchLineView"][];
+        };
+        DispatchPage: {
+            items: components["schemas"]["DispatchView"][];
+            next: string | null;
+        };
+        CounterSaleView: {
+            /** Format: date */
+            day: string;
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            /**
+             * Format: decimal
+             * @description Sold less what came back
+             */
+            quantity: string;
+            /** Format: decimal */
+            massGrams: string;
+        };
+        CounterSalesView: {
+            /** @description By day, then by name */
+            items: components["schemas"]["CounterSaleView"][];
+        };
+        DispatchLineDto: {
+            lotCode: string;
+            /**
+             * Format: decimal
+             * @description Boxes or pieces
+             */
+            quantity: string;
+        };
+        CreateDispatchDto: {
+            /**
+             * Format: uuid
+             * @description Left out: sold over the counter
+             */
+            customerId?: string | null;
+            /**
+             * Format: date
+             * @description Today when left out
+             */
+            sentOn?: string;
+            lines: components["schemas"]["DispatchLineDto"][];
+            /** Format: uuid */
+            orderId?: string | null;
+            note?: string | null;
+            /** @description Why less life than asked for is agreed */
+            shortLifeReason?: string;
+        };
+        ReturnLineDto: {
+            lotCode: string;
+            /** Format: decimal */
+            quantity: string;
+            /**
+             * @description Back on the shelf, or thrown away
+             * @enum {string}
+             */
+            outcome: "restocked" | "wasted";
+        };
+        ReturnDto: {
+            reason: string;
+            lines: components["schemas"]["ReturnLineDto"][];
+        };
+        TracedLotView: {
+            code: string;
+            /** @enum {string} */
+            side: "root" | "behind" | "ahead";
+            itemName: string;
+            itemKind: string;
+            unit: string;
+            /** @description Code of the batch; null when it was received */
+            madeByBatch: string | null;
+            /** Format: decimal */
+            madeQuantity: string;
+            /** Format: decimal */
+            madeMassGrams: string;
+            /** Format: decimal */
+            onHandQuantity: string;
+            /** Format: decimal */
+            onHandMassGrams: string;
+            /** Format: date */
+            madeOn: string;
+            /** Format: date */
+            bestBefore: string | null;
+            /** Format: date */
+            useBy: string | null;
+            place: string | null;
+            held: boolean;
+            refused: boolean;
+            supplier: string | null;
+            supplierLotCode: string | null;
+            /**
+             * Format: decimal
+             * @description Behind: grams of this lot in the lots asked about. Ahead: grams of them in this lot, well mixed. Null when the record has a fault that hides the shares. Never a reason to leave a lot out.
+             */
+            sharedMassGrams: string | null;
+            /**
+             * Format: decimal
+             * @description The same as a part of the whole, 0–1
+             */
+            sharedRatio: string | null;
+        };
+        TracedBatchView: {
+            code: string;
+            kind: string;
+            state: string;
+            /** Format: date-time */
+            openedAt: string;
+            /** Format: date-time */
+            endedAt: string | null;
+            operator: string | null;
+            tank: string | null;
+            place: string | null;
+        };
+        TracedFlowView: {
+            batch: string;
+            lot: string;
+            /** Format: decimal */
+            quantity: string;
+            /** Format: decimal */
+            massGrams: string;
+        };
+        HeelLinkView: {
+            batch: string;
+            /** @description The tank’s lot before: linked because the tank was not recorded clean */
+            lot: string;
+        };
+        TracedDispatchView: {
+            lot: string;
+            dispatch: string;
+            /** Format: uuid */
+            customerId: string | null;
+            /** @description Null: over the counter */
+            customer: string | null;
+            /** Format: date */
+            sentOn: string;
+            /** Format: decimal */
+            quantity: string;
+            /** Format: decimal */
+            massGrams: string;
+            /**
+             * Format: decimal
+             * @description Grams of the lots asked about in it, well mixed
+             */
+            sharedMassGrams: string | null;
+        };
+        TracedMoveView: {
+            lot: string;
+            /** @enum {string} */
+            kind: "wasted" | "counted" | "sampled" | "returned";
+            /** Format: decimal */
+            quantity: string;
+            /** Format: decimal */
+            massGrams: string;
+        };
+        TracedReadingView: {
+            lot: string | null;
+            batch: string | null;
+            measure: string;
+            /** Format: decimal */
+            value: string;
+            /** @description low or high: outside its limits */
+            verdict: string;
+            /** Format: date-time */
+            at: string;
+            person: string | null;
+            correctiveAction: string | null;
+        };
+        TraceView: {
+            /** @enum {string} */
+            direction: "back" | "forward" | "both";
+            /**
+             * Format: date-time
+             * @description When the question was asked
+             */
+            askedAt: string;
+            /** @description Codes of the lots asked about */
+            roots: string[];
+            /** @description How the lots asked about were found */
+            because: string | null;
+            /** @description Set when a fault of the record hides the shares */
+            sharesProblem: string | null;
+            lots: components["schemas"]["TracedLotView"][];
+            batches: components["schemas"]["TracedBatchView"][];
+            /** @description Draws between the lots and batches listed */
+            flows: components["schemas"]["TracedFlowView"][];
+            heelLinks: components["schemas"]["HeelLinkView"][];
+            dispatches: components["schemas"]["TracedDispatchView"][];
+            moves: components["schemas"]["TracedMoveView"][];
+            failedReadings: components["schemas"]["TracedReadingView"][];
+        };
+        ContributionView: {
+            lot: string;
+            itemName: string;
+            /** @description Received from a supplier, not made here */
+            received: boolean;
+            supplier: string | null;
+            supplierLotCode: string | null;
+            /**
+             * Format: decimal
+             * @description Inside the lot, after losses took their share
+             */
+            massGrams: string;
+            /**
+             * Format: decimal
+             * @description What went in for it, undiluted by steam: the order of a label
+             */
+            ingoingGrams: string;
+            /**
+             * Format: decimal
+             * @description Part of the lot, 0–1
+             */
+            massRatio: string;
+            /**
+             * Format: decimal
+             * @description Received lots only: these parts sum to the whole
+             */
+            printedGrams: string | null;
+        };
+        ProvenanceView: {
+            lot: string;
+            /** Format: decimal */
+            massGrams: string;
+            /** @description Largest first */
+            contributions: components["schemas"]["ContributionView"][];
+        };
+        BalanceLineView: {
+            kind: string;
+            note: string | null;
+            /**
+             * Format: decimal
+             * @description Grams, or pieces of packaging; see unit
+             */
+            quantity: string;
+            /** Format: decimal */
+            percent: string;
+        };
+        BalanceView: {
+            lot: string;
+            /** Format: date-time */
+            askedAt: string;
+            /**
+             * @description Pieces for packaging, which has no weight of food
+             * @enum {string}
+             */
+            unit: "g" | "pc";
+            /** @enum {string} */
+            state: "balanced" | "difference-named" | "difference-unexplained" | "more-out-than-in";
+            /**
+             * Format: decimal
+             * @description Received or made, with later gains
+             */
+            sourceQuantity: string;
+            /** Format: decimal */
+            unexplainedQuantity: string;
+            /** Format: decimal */
+            accountedPercent: string;
+            sources: components["schemas"]["BalanceLineView"][];
+            ends: components["schemas"]["BalanceLineView"][];
+            /** @description Differences that have a name */
+            named: components["schemas"]["BalanceLineView"][];
+            /** @description Lots that gave out more than they held */
+            overdrawn: string[];
+        };
+        RecallHeadView: {
+            code: string;
+            /** @enum {string} */
+            mode: "real" | "rehearsal";
+            /** @enum {string} */
+            state: "open" | "frozen" | "closed";
+            reason: string;
+            /** @description What it was opened from, in words */
+            because: string[];
+            /** Format: date-time */
+            openedAt: string;
+            /** Format: date-time */
+            frozenAt: string | null;
+            /** Format: date-time */
+            closedAt: string | null;
+            version: number;
+        };
+        RecallHeadPage: {
+            items: components["schemas"]["RecallHeadView"][];
+            next: string | null;
+        };
+        RecallStartDto: {
+            /**
+             * @description What the case is opened from
+             * @enum {string}
+             */
+            kind: "lot" | "mould" | "supplier" | "delivery" | "specification" | "recipe-version" | "item" | "mould-design" | "tank" | "place" | "reading" | "text";
+            /** Format: uuid */
+            id?: string;
+            /** @description Code of a lot, tag of a mould, any scanned text */
+            text?: string;
+            /**
+             * Format: date-time
+             * @description Window of a tank or a place; damage of a mould
+             */
+            from?: string;
+            /** Format: date-time */
+            to?: string;
+        };
+        OpenRecallDto: {
+            /**
+             * @description A rehearsal holds nothing and is kept on record
+             * @enum {string}
+             */
+            mode: "real" | "rehearsal";
+            reason: string;
+            starts: components["schemas"]["RecallStartDto"][];
+        };
+        ScopeLotView: {
+            code: string;
+            itemName: string;
+            itemKind: string;
+            /** @enum {string} */
+            unit: "g" | "pc";
+            /** @description One of the lots that the case was opened from */
+            root: boolean;
+            /** @description Part that came from them, well mixed; ranks, never excludes */
+            sharedRatio: string | null;
+            /** Format: decimal */
+            madeQuantity: string;
+            /** Format: date */
+            bestBefore: string | null;
+            /** Format: date */
+            useBy: string | null;
+            /** Format: decimal */
+            onHandQuantity: string;
+            place: string | null;
+            held: boolean;
+            /**
+             * Format: decimal
+             * @description Sent to customers
+             */
+            dispatchedQuantity: string;
+            /**
+             * Format: decimal
+             * @description Sold over the counter
+             */
+            counterQuantity: string;
+        };
+        ScopeSaleView: {
+            dispatch: string;
+            /** Format: date */
+            sentOn: string;
+            /** Format: uuid */
+            customerId: string | null;
+            lot: string;
+            itemName: string;
+            /** @enum {string} */
+            unit: "g" | "pc";
+            /** Format: decimal */
+            quantity: string;
+            /** Format: decimal */
+            massGrams: string;
+        };
+        ScopeEndView: {
+            lot: string;
+            /** @description wasted, counted, sampled, returned, or drawn into an open batch */
+            what: string;
+            /** Format: decimal */
+            quantity: string;
+            /** @enum {string} */
+            unit: "g" | "pc";
+        };
+        ExcludedLotDto: {
+            lot: string;
+            /** @description Why a person took it out: kept in the case */
+            reason: string;
+        };
+        ScopeView: {
+            /**
+             * Format: date-time
+             * @description When the record was read
+             */
+            askedAt: string;
+            sharesProblem: string | null;
+            lots: components["schemas"]["ScopeLotView"][];
+            sales: components["schemas"]["ScopeSaleView"][];
+            ends: components["schemas"]["ScopeEndView"][];
+            excluded: components["schemas"]["ExcludedLotDto"][];
+        };
+        ScopeChangeView: {
+            lot: string;
+            /** @enum {string} */
+            change: "now-in-scope" | "no-longer-in-scope" | "quantity";
+            /** @description Quantities then and now */
+            detail: string | null;
+        };
+        ScopeCustomerView: {
+            /** Format: uuid */
+            id: string;
+            name: string;
+            addressLines: string[];
+            phone: string | null;
+            email: string | null;
+            /** Format: decimal */
+            distributedGrams: string;
+            /** Format: decimal */
+            recoveredGrams: string;
+            told: boolean;
+        };
+        EffectivenessView: {
+            /** Format: decimal */
+            distributedGrams: string;
+            /** Format: decimal */
+            recoveredGrams: string;
+            /** Format: decimal */
+            outstandingGrams: string;
+            /** @description Recovered ÷ distributed */
+            recoveredPercent: string | null;
+            /** @description More came back than went out: to be looked at */
+            overRecovered: string[];
+            notHeardFrom: string[];
+        };
+        RecallActionView: {
+            kind: string;
+            /** Format: date-time */
+            at: string;
+            person: string;
+            detail: {
+                [key: string]: unknown;
+            };
+            /** @description Seconds since the case was opened */
+            afterSeconds: number;
+        };
+        RecallView: {
+            code: string;
+            /** @enum {string} */
+            mode: "real" | "rehearsal";
+            /** @enum {string} */
+            state: "open" | "frozen" | "closed";
+            reason: string;
+            /** @description What it was opened from, in words */
+            because: string[];
+            /** Format: date-time */
+            openedAt: string;
+            /** Format: date-time */
+            frozenAt: string | null;
+            /** Format: date-time */
+            closedAt: string | null;
+            version: number;
+            /** @description What this paper or page can’t decide */
+            caution: string;
+            /** @description As frozen, or as it is now */
+            scope: components["schemas"]["ScopeView"];
+            /** @description Learned since it was frozen, or since it was opened */
+            changes: components["schemas"]["ScopeChangeView"][];
+            customers: components["schemas"]["ScopeCustomerView"][];
+            /** @description Lots in scope with goods on hand and no hold */
+            notHeld: string[];
+            effectiveness: components["schemas"]["EffectivenessView"];
+            actions: components["schemas"]["RecallActionView"][];
+            closeReport: {
+                [key: string]: unknown;
+            } | null;
+        };
+        FreezeDto: {
+            excluded?: components["schemas"]["ExcludedLotDto"][];
+        };
+        RecallNoteDto: {
+            /** @enum {string} */
+            kind: "customer_told" | "note" | "list_printed" | "notice_printed";
+            text?: string;
+            /**
+             * Format: uuid
+             * @description The customer that was told
+             */
+            customerId?: string;
+        };
+        RecoveredDto: {
+            lot: string;
+            /**
+             * Format: uuid
+             * @description Left out or null: over the counter
+             */
+            customerId?: string | null;
+            /** Format: decimal */
+            quantity: string;
+            /**
+             * @description Returned goods are booked back and stay on hold; destroyed ones never came back
+             * @enum {string}
+             */
+            outcome: "returned" | "destroyed";
+        };
+        RecoveriesDto: {
+            lines: components["schemas"]["RecoveredDto"][];
+        };
+        CloseRecallDto: {
+            /** @description What was found and what is changed because of it */
+            conclusion: string;
         };
         HealthView: {
             /** @enum {string} */
@@ -1502,6 +3687,2396 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["PlaceView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ItemsController_list: {
+        parameters: {
+            query?: {
+                limit?: number;
+                /** @description `next` of the page before */
+                after?: string;
+                kind?: "ingredient" | "packaging" | "filling" | "piece" | "box";
+                /** @description Part of the name */
+                name?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ItemPage"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ItemsController_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CreateItemDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ItemView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ItemsController_get: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ItemView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ItemsController_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeItemDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ItemView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    DeliveriesController_list: {
+        parameters: {
+            query?: {
+                limit?: number;
+                /** @description `next` of the page before */
+                after?: string;
+                supplierId?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DeliveryPage"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    DeliveriesController_create: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CreateDeliveryDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DeliveryView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    DeliveriesController_get: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DeliveryView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LotsController_list: {
+        parameters: {
+            query?: {
+                limit?: number;
+                /** @description `next` of the page before */
+                after?: string;
+                /** @description Id of the item */
+                item?: string;
+                /** @description Kind of the item */
+                kind?: "ingredient" | "packaging" | "filling" | "piece" | "box";
+                state?: "on_hand" | "on_hold" | "expired" | "empty" | "refused";
+                /** @description Id of the place */
+                place?: string;
+                /** @description Only lots on hand whose date is before this day */
+                "expiring-before"?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LotPage"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LotsController_get: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LotView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LotsController_movements: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MovementView"][];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LotsController_placeHold: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PlaceHoldDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LotView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LotsController_releaseHold: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                code: string;
+                holdId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReleaseHoldDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LotView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LotsController_adjust: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AdjustmentDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LotView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LotsController_reverse: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                code: string;
+                movementId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReversalDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LotView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LotsController_move: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MoveDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LotView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LotsController_pinSpecification: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PinSpecificationDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LotView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    MouldDesignsController_list: {
+        parameters: {
+            query?: {
+                limit?: number;
+                /** @description `next` of the page before */
+                after?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MouldDesignPage"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    MouldDesignsController_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CreateMouldDesignDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MouldDesignView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    MouldDesignsController_get: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MouldDesignView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    MouldDesignsController_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeMouldDesignDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MouldDesignView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    MouldsController_list: {
+        parameters: {
+            query?: {
+                limit?: number;
+                /** @description `next` of the page before */
+                after?: string;
+                designId?: string;
+                state?: "sound" | "chipped" | "retired";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MouldPage"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    MouldsController_create: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CreateMouldsDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MouldList"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    MouldsController_get: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                tag: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MouldDetailView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    MouldsController_inspect: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                tag: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["InspectionDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MouldDetailView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TanksController_list: {
+        parameters: {
+            query?: {
+                limit?: number;
+                /** @description `next` of the page before */
+                after?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TankPage"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TanksController_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CreateTankDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TankView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TanksController_get: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TankView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TanksController_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeTankDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TankView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TanksController_charge: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChargeDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ChargeView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TanksController_empty: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["EmptyingDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["EmptyingView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    BatchesController_list: {
+        parameters: {
+            query?: {
+                limit?: number;
+                /** @description `next` of the page before */
+                after?: string;
+                state?: "open" | "finished" | "abandoned";
+                kind?: "cook" | "charge" | "cast" | "pack";
+                /** @description Batches of this item */
+                itemId?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BatchSummaryPage"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    BatchesController_open: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["OpenBatchDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BatchView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    BatchesController_get: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BatchView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    BatchesController_draw: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DrawDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DrawView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    BatchesController_reverse: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+                drawId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReasonDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DrawView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    BatchesController_read: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReadingDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReadingView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    BatchesController_useMould: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MouldUseDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MouldUseView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    BatchesController_lose: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["LossDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LossView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    BatchesController_finish: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["FinishBatchDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BatchView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    DispatchesController_list: {
+        parameters: {
+            query?: {
+                limit?: number;
+                /** @description `next` of the page before */
+                after?: string;
+                customerId?: string;
+                /** @description true: sales over the counter only */
+                counter?: boolean;
+                from?: string;
+                to?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DispatchPage"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    DispatchesController_create: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CreateDispatchDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DispatchView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    DispatchesController_counterSales: {
+        parameters: {
+            query: {
+                from: string;
+                to: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CounterSalesView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    DispatchesController_get: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DispatchView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    DispatchesController_bookReturn: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReturnDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DispatchView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TracingController_trace: {
+        parameters: {
+            query?: {
+                /** @description both when left out */
+                direction?: "back" | "forward" | "both";
+            };
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TraceView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TracingController_provenance: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProvenanceView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TracingController_balance: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BalanceView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TracingController_mould: {
+        parameters: {
+            query?: {
+                /** @description both when left out */
+                direction?: "back" | "forward" | "both";
+                /** @description When the damage was found; now when left out */
+                at?: string;
+            };
+            header?: never;
+            path: {
+                tag: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TraceView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TracingController_from: {
+        parameters: {
+            query: {
+                /** @description both when left out */
+                direction?: "back" | "forward" | "both";
+                /** @description What the trace starts from */
+                kind: "supplier" | "delivery" | "specification" | "recipe-version" | "item" | "mould-design" | "tank" | "place" | "reading" | "text";
+                /** @description Of the supplier, delivery, … */
+                id?: string;
+                /** @description For kind text: anything scanned or typed */
+                text?: string;
+                /** @description Begin of the window, for a tank or a place */
+                from?: string;
+                /** @description End of the window, for a tank or a place */
+                to?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TraceView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallsController_list: {
+        parameters: {
+            query?: {
+                limit?: number;
+                /** @description `next` of the page before */
+                after?: string;
+                state?: "open" | "frozen" | "closed";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecallHeadPage"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallsController_open: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["OpenRecallDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecallView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallsController_get: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecallView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallsController_csv: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallsController_freeze: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["FreezeDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecallView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallsController_hold: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecallView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallsController_note: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RecallNoteDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecallView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallsController_recover: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RecoveriesDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecallView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallsController_close: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CloseRecallDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecallView"];
                 };
             };
             401: {

@@ -1,0 +1,3 @@
+const Batch = () => null;
+
+export default Batch;

@@ -1,0 +1,3 @@
+const Kitchen = () => null;
+
+export default Kitchen;

@@ -1,0 +1,3 @@
+const OpenBatch = () => null;
+
+export default OpenBatch;

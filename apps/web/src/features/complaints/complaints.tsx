@@ -1,0 +1,3 @@
+const Complaints = () => null;
+
+export default Complaints;

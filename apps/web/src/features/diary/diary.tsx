@@ -1,0 +1,3 @@
+const Diary = () => null;
+
+export default Diary;

@@ -1,0 +1,3 @@
+const Out = () => null;
+
+export default Out;

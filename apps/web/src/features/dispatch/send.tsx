@@ -1,0 +1,3 @@
+const Send = () => null;
+
+export default Send;

@@ -1,0 +1,47 @@
+import type { components } from '../../api/schema';
+
+type Item = components['schemas']['ItemView'];
+
+/** What the form of an item holds: texts and ticks. */
+export const formOf = (item: Item | undefined, kind: Item['kind']) => ({
+  name: item?.name ?? '',
+  kind: item?.kind ?? kind,
+  unit: item?.unit ?? ('g' as Item['unit']),
+  perishable: item?.perishable ?? false,
+  capsDate: item?.capsDate ?? true,
+  infusionOnly: item?.infusionOnly ?? false,
+  processingAid: item?.processingAid ?? false,
+  warmestTempC: item?.warmestTempC ?? '',
+  gtin: item?.gtin ?? '',
+  storageConditions: item?.storageConditions ?? '',
+  nominalMassGrams: item?.nominalMassGrams ?? '',
+  vatClass: item?.vatClass ?? '',
+  replacementPrice: item?.replacementPrice ?? '',
+  note: item?.note ?? '',
+  active: item?.active ?? true,
+});
+
+export type ItemForm = ReturnType<typeof formOf>;
+
+const orNull = (text: string): string | null => (text.trim() === '' ? null : text.trim());
+
+export const changeOf = (form: ItemForm) => ({
+  name: form.name.trim(),
+  perishable: form.perishable,
+  capsDate: form.capsDate,
+  infusionOnly: form.infusionOnly,
+  processingAid: form.processingAid,
+  warmestTempC: orNull(form.warmestTempC),
+  gtin: orNull(form.gtin),
+  storageConditions: orNull(form.storageConditions),
+  nominalMassGrams: orNull(form.nominalMassGrams),
+  vatClass: orNull(form.vatClass),
+  replacementPrice: orNull(form.replacementPrice),
+  note: orNull(form.note),
+});
+
+/** Fillings are kept by weight, pieces and boxes by the piece; the rest is a choice. */
+export const unitOf = (form: ItemForm): Item['unit'] => {
+  if (form.kind === 'filling') return 'g';
+  return form.kind === 'piece' || form.kind === 'box' ? 'pc' : form.unit;
+};

@@ -1,0 +1,3 @@
+const Item = () => null;
+
+export default Item;

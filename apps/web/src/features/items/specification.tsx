@@ -1,0 +1,3 @@
+const Specification = () => null;
+
+export default Specification;

@@ -1,0 +1,3 @@
+const Label = () => null;
+
+export default Label;

@@ -1,0 +1,3 @@
+const Moulding = () => null;
+
+export default Moulding;

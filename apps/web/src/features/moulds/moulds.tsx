@@ -1,0 +1,3 @@
+const Moulds = () => null;
+
+export default Moulds;

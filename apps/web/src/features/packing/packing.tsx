@@ -1,0 +1,3 @@
+const Packing = () => null;
+
+export default Packing;

@@ -1,0 +1,3 @@
+const Orders = () => null;
+
+export default Orders;

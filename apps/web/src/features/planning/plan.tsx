@@ -1,0 +1,3 @@
+const Plan = () => null;
+
+export default Plan;

@@ -1,0 +1,3 @@
+const Price = () => null;
+
+export default Price;

@@ -1,0 +1,3 @@
+const Prices = () => null;
+
+export default Prices;

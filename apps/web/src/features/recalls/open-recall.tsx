@@ -1,0 +1,3 @@
+const OpenRecall = () => null;
+
+export default OpenRecall;

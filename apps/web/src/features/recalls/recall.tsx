@@ -1,0 +1,3 @@
+const Recall = () => null;
+
+export default Recall;

@@ -1,0 +1,3 @@
+const Recalls = () => null;
+
+export default Recalls;

@@ -1,0 +1,3 @@
+const Recipe = () => null;
+
+export default Recipe;

@@ -1,0 +1,3 @@
+const Recipes = () => null;
+
+export default Recipes;

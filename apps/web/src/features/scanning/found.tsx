@@ -1,0 +1,3 @@
+const Found = () => null;
+
+export default Found;

@@ -1,0 +1,3 @@
+const Tanks = () => null;
+
+export default Tanks;

@@ -1,0 +1,73 @@
+import type { components } from '../../api/schema';
+import { riverOf } from './river-of-trace';
+
+type Trace = components['schemas']['TraceView'];
+type Lot = components['schemas']['TracedLotView'];
+
+const lot = (code: string, part: Partial<Lot> = {}): Lot => ({
+  code,
+  side: 'ahead',
+  itemName: code,
+  itemKind: 'filling',
+  unit: 'g',
+  madeByBatch: null,
+  madeQuantity: '0',
+  madeMassGrams: '0',
+  onHandQuantity: '0',
+  onHandMassGrams: '0',
+  madeOn: '2026-01-01',
+  bestBefore: null,
+  useBy: null,
+  place: null,
+  held: false,
+  refused: false,
+  supplier: null,
+  supplierLotCode: null,
+  sharedMassGrams: null,
+  sharedRatio: null,
+  ...part,
+});
+
+const trace: Trace = {
+  direction: 'both',
+  askedAt: '2026-01-02T00:00:00Z',
+  roots: ['cream'],
+  because: null,
+  sharesProblem: null,
+  lots: [
+    lot('cream', { supplier: 'Dairy', madeMassGrams: '1000' }),
+    lot('a', { madeByBatch: 'B1', madeMassGrams: '300' }),
+    lot('b', { madeByBatch: 'B1', madeMassGrams: '100' }),
+  ],
+  batches: [],
+  flows: [{ batch: 'B1', lot: 'cream', quantity: '400', massGrams: '400' }],
+  heelLinks: [],
+  dispatches: [
+    { lot: 'a', dispatch: 'D1', customerId: null, customer: null, sentOn: '2026-01-02', quantity: '1', massGrams: '120', sharedMassGrams: null },
+    { lot: 'a', dispatch: 'D2', customerId: null, customer: null, sentOn: '2026-01-03', quantity: '1', massGrams: '80', sharedMassGrams: null },
+  ],
+  moves: [],
+  failedReadings: [],
+};
+
+describe('a trace drawn as a river', () => {
+  const river = riverOf(trace, { supplier: (name) => `from ${name}`, counter: 'counter' });
+
+  it('runs from suppliers through lots to customers', () => {
+    expect(river.nodes.map(({ name }) => name)).toEqual(
+      expect.arrayContaining(['from Dairy', 'cream cream', 'a a', 'counter']),
+    );
+  });
+
+  it('shares what was drawn among the lots of the batch by their weight', () => {
+    const between = river.flows.filter(({ from }) => from === 'cream');
+    expect(between.map(({ to, grams }) => [to, Number(grams)])).toEqual([
+      ['a', 300],
+      ['b', 100],
+    ]);
+  });
+
+  it('adds up what one customer got of a lot', () => {
+    expect(river.flows.find(({ to }) => to === 'customer:')?.grams).toBe('200');
+  });
+});

@@ -1,0 +1,3 @@
+const DataOut = () => null;
+
+export default DataOut;

@@ -1,0 +1,60 @@
+import { Button, Modal } from '@mantine/core';
+import { useState, type ReactNode } from 'react';
+import { fieldErrors, ProblemError } from '../../api/problem';
+import { useMessages } from '../language/catalogue';
+import { kitMessages } from './messages';
+import { ProblemNotice } from './problem-notice';
+
+type Errors = Readonly<Record<string, string>>;
+
+interface Props {
+  readonly title: string;
+  readonly confirm?: string;
+  readonly size?: 'md' | 'lg' | 'xl';
+  readonly onClose: () => void;
+  /** Resolves when it is kept; what it throws is shown at the fields and in the dialog. */
+  readonly onSave: () => Promise<unknown>;
+  readonly children: (errors: Errors) => ReactNode;
+}
+
+/** A form in a dialog: saves, closes, or says at the field what is not right. */
+export const EditDialog = ({ title, confirm, size = 'md', onClose, onSave, children }: Props) => {
+  const t = useMessages(kitMessages);
+  const [error, setError] = useState<unknown>();
+  const [working, setWorking] = useState(false);
+  const errors = error instanceof ProblemError ? fieldErrors(error.problem) : {};
+  const save = async (): Promise<void> => {
+    setWorking(true);
+    setError(undefined);
+    try {
+      await onSave();
+      onClose();
+    } catch (cause) {
+      setError(cause);
+      setWorking(false);
+    }
+  };
+  return (
+    <Modal opened onClose={onClose} title={title} size={size}>
+      <form
+        className="stack"
+        noValidate
+        onSubmit={(event) => {
+          event.preventDefault();
+          void save();
+        }}
+      >
+        {children(errors)}
+        <ProblemNotice error={error} />
+        <div className="row">
+          <Button type="submit" loading={working}>
+            {confirm ?? t('save')}
+          </Button>
+          <Button variant="default" onClick={onClose}>
+            {t('cancel')}
+          </Button>
+        </div>
+      </form>
+    </Modal>
+  );
+};
