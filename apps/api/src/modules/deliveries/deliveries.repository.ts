@@ -15,6 +15,9 @@ const withLines = {
 export type DeliveryRow = Prisma.DeliveryGetPayload<{ include: typeof withLines }>;
 type LineRow = DeliveryRow['lines'][number];
 
+const reasonsOf = (holds: readonly { reason: string }[]): string | null =>
+  holds.length === 0 ? null : holds.map((hold) => hold.reason).join(' ');
+
 const lineView = (line: LineRow): DeliveryLineView => ({
   id: line.id,
   itemId: line.itemId,
@@ -29,7 +32,7 @@ const lineView = (line: LineRow): DeliveryLineView => ({
   tempC: line.tempC?.toFixed(2) ?? null,
   accepted: line.accepted,
   refusalReason: line.refusalReason,
-  heldBecause: line.lot?.holds.map((hold) => hold.reason).join(' ') || null,
+  heldBecause: reasonsOf(line.lot?.holds ?? []),
 });
 
 export const deliveryView = (delivery: DeliveryRow): DeliveryView => ({

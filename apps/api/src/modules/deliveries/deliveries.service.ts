@@ -148,7 +148,7 @@ const readTemperature = async (
   const { tempC } = at.line;
   if (tempC === null || tempC === undefined) return;
   const high = at.item.warmestTempC;
-  const tooWarm = high !== null && high.lessThan(tempC);
+  const tooWarm = high?.lessThan(tempC) === true;
   await tx.reading.create({
     data: {
       id: newId(),

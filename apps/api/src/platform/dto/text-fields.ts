@@ -28,8 +28,9 @@ export interface FieldOptions {
   readonly example?: string | number | boolean;
 }
 
-// eslint-disable-next-line no-control-regex -- refusing control characters is the point.
+// prettier-ignore
 const PLAIN =
+  // eslint-disable-next-line no-control-regex -- refusing control characters is the point.
   /^[^\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]*$/u;
 
 export const presence = (options: FieldOptions): PropertyDecorator[] => [

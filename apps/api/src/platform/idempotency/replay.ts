@@ -1,4 +1,3 @@
-import type { Prisma } from '../../generated/prisma/client';
 import type { Tx } from '../database/prisma';
 import { RefusalError } from '../problems/refusal-error';
 import type { IdempotencyClaim } from '../requests/request-context';
@@ -42,7 +41,7 @@ export const storeReplay = async (
       path: claim.path,
       bodyHash: claim.bodyHash,
       status: claim.status,
-      body: answer as Prisma.InputJsonObject,
+      body: answer,
       createdAt: by.at,
     },
   });
