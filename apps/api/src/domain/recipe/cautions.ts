@@ -1,5 +1,6 @@
 import type { Caution } from '../composition';
 import type { BookItem, RecipeBook } from './book';
+import { pieceMassG } from './mix';
 import type { RecipeContent } from './recipe';
 
 const list = (names: readonly string[]): string => names.slice(0, 5).join(', ');
@@ -41,7 +42,7 @@ export const recipeCautions = (
   );
   const weightless = content.lines.filter((line) => {
     const item = book.get(line.itemId);
-    return line.unit === 'pc' && item && !item.isPackaging && item.pieceMassG === null;
+    return line.unit === 'pc' && item && !item.isPackaging && pieceMassG(item, book) === null;
   });
   say(
     weightless.length > 0,

@@ -3,7 +3,8 @@ export { analyseRecipe, type AnalysisFacts, type RecipeAnalysis } from './analys
 export type { BookItem, RecipeBook } from './book';
 export { refuseCircle } from './circle';
 export { compareVersions, type Comparison, type FieldChange, type LineChange } from './compare';
-export { linesInGrams, mixRecipe, type LineInGrams, type MixRefusal } from './mix';
+export { linesInGrams, mixRecipe, pieceMassG, type LineInGrams, type MixRefusal } from './mix';
 export { designedNutrition } from './nutrition';
 export { LINE_ROLES, type RecipeCheck, type RecipeContent, type RecipeStep } from './recipe';
 export type { RecipeRefusal } from './refusals';
+export { readLosses, readSteps } from './stored';

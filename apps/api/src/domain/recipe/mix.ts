@@ -11,7 +11,7 @@ import {
 } from '../composition';
 import { ok, type Result } from '../refusals/result';
 import { flowOf, type ScalingRefusal } from '../scaling';
-import { Decimal, ZERO } from '../units';
+import { Decimal, sum, ZERO } from '../units';
 import type { BookItem, RecipeBook } from './book';
 import type { RecipeContent } from './recipe';
 
@@ -29,9 +29,18 @@ export const linesInGrams = (content: RecipeContent, book: RecipeBook): LineInGr
   content.lines.flatMap((line) => {
     const item = book.get(line.itemId);
     if (!item || item.isPackaging || line.role === 'packaging') return [];
-    const massG = line.unit === 'g' ? line.quantity : line.quantity.times(item.pieceMassG ?? ZERO);
+    const massG =
+      line.unit === 'g' ? line.quantity : line.quantity.times(pieceMassG(item, book) ?? ZERO);
     return [{ item, role: line.role, massG }];
   });
+
+/** Grams of one piece: as stated, or as its own recipe adds up; null when neither is known. */
+export const pieceMassG = (item: BookItem, book: RecipeBook): Decimal | null => {
+  if (item.pieceMassG) return item.pieceMassG;
+  if (!item.recipe?.yieldPieces) return null;
+  const grams = sum(linesInGrams(item.recipe, book).map((line) => line.massG));
+  return grams.isZero() ? null : grams.dividedBy(item.recipe.yieldPieces);
+};
 
 /** Composition of things already mixed, per gram of each, worked out once. */
 export type KnownMixes = Map<string, MakeUp>;

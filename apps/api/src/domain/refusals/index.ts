@@ -1,3 +1,7 @@
+import type { ShelfLifeRefusal } from '../shelf-life/refusals';
+import type { RecipeRefusal } from '../recipe/refusals';
+import type { MouldingRefusal } from '../moulding/refusals';
+import type { CompositionRefusal } from '../composition/refusals';
 import type { CostingRefusal } from '../costing/refusals';
 import type { DispatchRefusal } from '../dispatch/refusals';
 import type { MakingRefusal } from '../making/refusals';
@@ -25,5 +29,9 @@ export type Refusal =
   | ScalingRefusal
   | CostingRefusal
   | PricingRefusal
-  | PlanningRefusal;
+  | PlanningRefusal
+  | CompositionRefusal
+  | MouldingRefusal
+  | RecipeRefusal
+  | ShelfLifeRefusal;
 export type RefusalCode = Refusal['code'];

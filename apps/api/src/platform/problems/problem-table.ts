@@ -71,4 +71,17 @@ export const problemTable: Readonly<Record<RefusalCode, ProblemShape>> = {
   'plan-item-unknown': { status: 422, title: 'Nothing is known of this item' },
   'plan-recipe-contains-itself': { status: 409, title: 'A recipe contains itself' },
   'plan-quantity-unusable': { status: 422, title: 'Not a quantity that can be planned' },
+
+  'more-steam-than-water': { status: 422, title: 'More steam than water' },
+  'more-lost-than-present': { status: 422, title: 'More lost than there was' },
+  'cavity-measures-impossible': { status: 422, title: 'No room for a filling' },
+  'weighings-unusable': { status: 422, title: 'Not enough to weigh by' },
+  'recipe-line-unfit': { status: 422, title: 'Not a line of this recipe' },
+  'recipe-version-frozen': { status: 409, title: 'This version has been used' },
+  'shelf-life-document-missing': { status: 422, title: 'A document is missing' },
+  'shelf-life-beyond-limits': { status: 422, title: 'Longer than its limits allow' },
+  'freezing-not-allowed': { status: 422, title: 'This may not be frozen' },
+  'frozen-once-already': { status: 409, title: 'Frozen once already' },
+  'frozen-too-late': { status: 422, title: 'Too late to freeze' },
+  'not-frozen': { status: 409, title: 'Not in the freezer' },
 };
