@@ -2,6 +2,7 @@ import { type DynamicModule, Module } from '@nestjs/common';
 import { LoggerModule } from 'nestjs-pino';
 import { AccessModule } from './modules/access';
 import { BatchesModule } from './modules/batches';
+import { ComplaintsModule } from './modules/complaints';
 import { CustomersModule } from './modules/customers';
 import { DeliveriesModule } from './modules/deliveries';
 import { DispatchesModule } from './modules/dispatches';
@@ -12,6 +13,7 @@ import { MouldDesignsModule } from './modules/mould-designs';
 import { MouldsModule } from './modules/moulds';
 import { PlacesModule } from './modules/places';
 import { RecallsModule } from './modules/recalls';
+import { SpecificationsModule } from './modules/specifications';
 import { SuppliersModule } from './modules/suppliers';
 import { TanksModule } from './modules/tanks';
 import { TracingModule } from './modules/tracing';
@@ -28,6 +30,7 @@ const slices = [
   CustomersModule,
   PlacesModule,
   ItemsModule,
+  SpecificationsModule,
   DeliveriesModule,
   LotsModule,
   MouldDesignsModule,
@@ -37,6 +40,7 @@ const slices = [
   DispatchesModule,
   TracingModule,
   RecallsModule,
+  ComplaintsModule,
   HealthModule,
 ];
 

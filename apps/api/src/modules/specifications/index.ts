@@ -1,0 +1,3 @@
+export { specificationOf, type StoredSpecification } from './specification-json';
+export { SpecificationsModule } from './specifications.module';
+export { SpecificationsService } from './specifications.service';
