@@ -75,7 +75,8 @@ const removeStrays = (all) => {
 
 /** Compiles the service to apps/api/dist, only the files that changed. */
 export const compile = async () => {
-  const { $schema, ...options } = JSON.parse(readFileSync(join(API, '.swcrc'), 'utf8'));
+  const options = JSON.parse(readFileSync(join(API, '.swcrc'), 'utf8'));
+  delete options.$schema;
   const { default: swc } = await import('@swc/core');
   const tool = readFileSync(new URL(import.meta.url), 'utf8');
   const key = hashOfTexts(JSON.stringify(options), swc.version ?? '', tool);

@@ -27,6 +27,14 @@ const layOut = (folder: string, account: Account): DataHome => ({
   account,
 });
 
+const NOTE = 'moved-to';
+
+/** Where the data of a folder lies, without making or changing anything. */
+export const findHome = (named: string): DataHome => {
+  const note = join(resolve(named), NOTE);
+  return layOut(existsSync(note) ? readFileSync(note, 'utf8').trim() : resolve(named), undefined);
+};
+
 const makeFolder = (folder: string): void => {
   mkdirSync(folder, { recursive: true });
   // The server's user passes through here; everything secret inside has its own narrower mode.
@@ -60,7 +68,7 @@ const refuseForeignCluster = (home: DataHome): void => {
  */
 export const settleHome = (named: string, say: (line: string) => void): DataHome => {
   const wanted = resolve(named);
-  const note = join(wanted, 'moved-to');
+  const note = join(wanted, NOTE);
   const account = serverAccount(join(wanted, 'cluster'));
   if (account === undefined) {
     if (existsSync(note)) {

@@ -8,6 +8,8 @@ interface Owner {
   readonly start: string | undefined;
 }
 
+const lockFile = (folder: string): string => join(folder, 'service.lock');
+
 const readOwner = (file: string): { text: string; owner: Owner } | undefined => {
   try {
     const text = readFileSync(file, 'utf8');
@@ -48,7 +50,7 @@ const refusal = (folder: string, pid: number): DatabaseStartError =>
  * would stop the first one's server as an orphan.
  */
 export const lockFolder = (folder: string): { release: () => void } => {
-  const file = join(folder, 'service.lock');
+  const file = lockFile(folder);
   const mine = `${String(process.pid)} ${processStart(process.pid) ?? ''}`.trim();
   for (let round = 0; round < 10; round += 1) {
     try {
@@ -63,4 +65,10 @@ export const lockFolder = (folder: string): { release: () => void } => {
     clearStale(file, found.text);
   }
   throw new DatabaseStartError(`The lock ${file} could not be taken. Remove it and start again.`);
+};
+
+/** Whether some other process has the folder. */
+export const isLocked = (folder: string): boolean => {
+  const found = readOwner(lockFile(folder));
+  return found !== undefined && isHeld(found.owner);
 };

@@ -16,7 +16,7 @@ export interface OpenDatabase {
   readonly close: () => Promise<void>;
 }
 
-const DATABASE_NAME = 'ballotin';
+export const DATABASE_NAME = 'ballotin';
 const OLDEST_MAJOR = 15;
 
 const reason = (error: unknown): string => {

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { join } from 'node:path';
-import { Client, DatabaseError } from 'pg';
+import { Client, type ClientBase, DatabaseError } from 'pg';
 import { repositoryRoot } from '../config/config';
 import { MigrationError } from './migration-error';
 import { type MigrationFile, readMigrations } from './migration-files';
@@ -102,11 +102,23 @@ const apply = async (client: Client, file: MigrationFile): Promise<void> => {
 /** The reviewed migrations of this program. */
 export const migrationsFolder = (): string => join(repositoryRoot, 'prisma', 'migrations');
 
-/**
- * Brings a database up to date with the migration files, in order of their names, under an
- * advisory lock. Answers the names of those it applied; a second call applies none.
- */
-export const migrate = async (url: string, folder = migrationsFolder()): Promise<string[]> => {
+/** The migrations that a database has, oldest first. */
+export const readAppliedMigrations = async (
+  client: ClientBase,
+): Promise<Pick<MigrationFile, 'name' | 'checksum'>[]> => {
+  const { rows } = await client.query<Pick<MigrationFile, 'name' | 'checksum'>>(
+    `SELECT migration_name AS name, checksum FROM _prisma_migrations
+      WHERE rolled_back_at IS NULL AND finished_at IS NOT NULL
+      ORDER BY migration_name COLLATE "C"`,
+  );
+  return rows;
+};
+
+const run = async (
+  url: string,
+  folder: string,
+  wanted: (file: MigrationFile) => boolean,
+): Promise<string[]> => {
   const client = new Client({ connectionString: url });
   client.on('error', () => undefined);
   await client.connect();
@@ -114,10 +126,21 @@ export const migrate = async (url: string, folder = migrationsFolder()): Promise
     await client.query("SET lock_timeout = '60s'");
     await client.query('SELECT pg_advisory_lock($1)', [ADVISORY_LOCK]);
     await client.query(TABLE);
-    const todo = pending(readMigrations(folder), await readApplied(client));
+    const todo = pending(readMigrations(folder), await readApplied(client)).filter(wanted);
     for (const file of todo) await apply(client, file);
     return todo.map((file) => file.name);
   } finally {
     await client.end().catch(() => undefined);
   }
 };
+
+/**
+ * Brings a database up to date with the migration files, in order of their names, under an
+ * advisory lock. Answers the names of those it applied; a second call applies none.
+ */
+export const migrate = (url: string, folder = migrationsFolder()): Promise<string[]> =>
+  run(url, folder, () => true);
+
+/** The same, but only as far as these migrations: the schema that an older backup needs. */
+export const migrateTo = (url: string, names: readonly string[]): Promise<string[]> =>
+  run(url, migrationsFolder(), ({ name }) => names.includes(name));

@@ -1,0 +1,4 @@
+// `npm run backup -- <file>`: saves the whole database as of this moment into one file.
+import { backupFromCommandLine } from '../apps/api/src/platform/backup/command-line';
+
+void backupFromCommandLine();
