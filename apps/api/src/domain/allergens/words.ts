@@ -100,10 +100,15 @@ const MENTIONS: Readonly<Partial<Record<Allergen, readonly string[]>>> = {
 
 const escaped = (name: string): string => name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
+const compiled = new Map<string, RegExp>();
+
 /** Matches the first mention of an allergen in a text of a language. */
-export const mentionOf = (allergen: Allergen, language: Language): RegExp =>
-  new RegExp(
-    MENTIONS[allergen]?.[LANGUAGES.indexOf(language)] ??
-      escaped(wordsIn(language).allergens[allergen]),
-    'iu',
-  );
+export const mentionOf = (allergen: Allergen, language: Language): RegExp => {
+  const key = `${language} ${allergen}`;
+  const known = compiled.get(key);
+  if (known) return known;
+  const stated = MENTIONS[allergen]?.[LANGUAGES.indexOf(language)];
+  const pattern = new RegExp(stated ?? escaped(wordsIn(language).allergens[allergen]), 'iu');
+  compiled.set(key, pattern);
+  return pattern;
+};

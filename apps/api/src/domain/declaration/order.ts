@@ -41,6 +41,9 @@ const belongsToTail = (rankG: Decimal, limitG: Decimal, market: MarketRules): bo
 export const rankOf = (entry: WeightedNode): Decimal =>
   (entry.node.flags.volatile ? entry.massG : entry.ingoingG) ?? ZERO;
 
+const carriesAllergen = (entry: WeightedNode): boolean =>
+  entry.origins.length > 0 || entry.parts.some(carriesAllergen);
+
 const placeWater = (
   waters: readonly WeightedNode[],
   leftG: Decimal,
@@ -48,7 +51,10 @@ const placeWater = (
   market: MarketRules,
 ): { entry: WeightedNode; rankG: Decimal }[] => {
   const limit = finishedG.times(market.waterOmittedUpToPercent).dividedBy(100);
-  if (leftG.lessThanOrEqualTo(limit)) return [];
+  // "Water" that carries an allergen is never left out, however little of it is left.
+  if (leftG.lessThanOrEqualTo(limit)) {
+    return waters.filter(carriesAllergen).map((entry) => ({ entry, rankG: ZERO }));
+  }
   const poured = sum(waters.map((entry) => entry.ingoingG ?? ZERO));
   return waters.map((entry) => ({
     entry,

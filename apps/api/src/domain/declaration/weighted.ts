@@ -85,6 +85,9 @@ export const mergeAlike = (entries: readonly WeightedNode[]): WeightedNode[] => 
   );
 };
 
+const sameness = ({ allergen, exclusion, freeOfProtein }: AllergenOrigin): string =>
+  JSON.stringify([allergen, exclusion, freeOfProtein]);
+
 /**
  * Takes compounds apart into their last ingredients. An allergen that only the compound names goes
  * down to its first part, so that it isn't lost with the compound's name.
@@ -92,8 +95,9 @@ export const mergeAlike = (entries: readonly WeightedNode[]): WeightedNode[] => 
 export const flatten = (entry: WeightedNode): WeightedNode[] => {
   if (entry.parts.length === 0) return [entry];
   const below = entry.parts.flatMap(flatten);
-  const named = new Set(below.flatMap((part) => part.origins.map((origin) => origin.allergen)));
-  const lost = entry.origins.filter((origin) => !named.has(origin.allergen));
+  // A part's excluded origin doesn't stand for the compound's own: both must match to the letter.
+  const named = new Set(below.flatMap((part) => part.origins.map((origin) => sameness(origin))));
+  const lost = entry.origins.filter((origin) => !named.has(sameness(origin)));
   const [first, ...others] = below;
   if (!first || lost.length === 0) return below;
   return [{ ...first, origins: [...first.origins, ...lost] }, ...others];
