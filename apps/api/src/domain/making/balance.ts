@@ -16,15 +16,19 @@ export interface CountedOutput {
   readonly lost: boolean;
 }
 
-export interface BatchSums {
+export interface BatchWeights {
   readonly batchCode: string;
-  /** Σ draws less reversals: grams of food, and money with packaging. */
+  /** Σ draws less reversals, grams of food. */
   readonly drawnG: Decimal;
-  readonly drawnCost: Decimal;
   /** Σ losses, those booked along the way included. */
   readonly lostG: Decimal;
   /** Given when more came out than went in and a person says why. */
   readonly imbalanceReason: string | null;
+}
+
+export interface BatchSums extends BatchWeights {
+  /** Σ cost of the draws less reversals, packaging included. */
+  readonly drawnCost: Decimal;
 }
 
 export interface SettledOutput {
@@ -41,7 +45,7 @@ const grams = (value: Decimal): string => `${value.toFixed()} g`;
 const knownMass = (output: CountedOutput): Decimal | null =>
   output.unit === 'g' ? output.quantity : output.weighedG;
 
-const refuseBalance = (sums: BatchSums, madeG: Decimal): Result<never, MakingRefusal> => {
+const refuseBalance = (sums: BatchWeights, madeG: Decimal): Result<never, MakingRefusal> => {
   const difference = sums.drawnG.minus(sums.lostG).minus(madeG);
   const facts = {
     drawnGrams: sums.drawnG.toFixed(),
@@ -99,6 +103,16 @@ const spread = (
   return ok(known.map((mass) => mass ?? shares.shift() ?? ZERO));
 };
 
+/** What was drawn is what was made and what was lost; more out than in needs a reason. */
+export const checkBalance = (
+  weights: BatchWeights,
+  madeG: Decimal,
+): Result<Decimal, MakingRefusal> => {
+  const difference = weights.drawnG.minus(weights.lostG).minus(madeG);
+  const excused = difference.isNegative() && weights.imbalanceReason !== null;
+  return difference.isZero() || excused ? ok(difference) : refuseBalance(weights, madeG);
+};
+
 /** Cost goes by weight to what is good; by count when nothing in the batch weighs anything. */
 const costWeights = (outputs: readonly CountedOutput[], massesG: readonly Decimal[]): Decimal[] => {
   const weigh = massesG.some((mass, index) => !mass.isZero() && outputs[index]?.lost === false);
@@ -123,9 +137,8 @@ export const settleBatch = (outputs: readonly CountedOutput[], sums: BatchSums):
   if (!masses.ok) return masses;
   const massesG = masses.value.map((mass) => mass ?? ZERO);
   const madeG = sum(massesG);
-  const difference = sums.drawnG.minus(sums.lostG).minus(madeG);
-  const excused = difference.isNegative() && sums.imbalanceReason !== null;
-  if (!difference.isZero() && !excused) return refuseBalance(sums, madeG);
+  const balanced = checkBalance(sums, madeG);
+  if (!balanced.ok) return balanced;
   const costs = apportion(sums.drawnCost, costWeights(outputs, massesG), MONEY_PLACES);
   return ok(
     outputs.map(({ quantity }, index) => ({

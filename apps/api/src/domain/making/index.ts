@@ -1,4 +1,11 @@
-export { settleBatch, type BatchSums, type CountedOutput, type SettledOutput } from './balance';
+export {
+  checkBalance,
+  settleBatch,
+  type BatchSums,
+  type BatchWeights,
+  type CountedOutput,
+  type SettledOutput,
+} from './balance';
 export {
   checksDue,
   judge,

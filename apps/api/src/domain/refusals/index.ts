@@ -1,3 +1,4 @@
+import type { SplitRefusal } from '../split/split-proposal';
 import type { ShelfLifeRefusal } from '../shelf-life/refusals';
 import type { RecipeRefusal } from '../recipe/refusals';
 import type { MouldingRefusal } from '../moulding/refusals';
@@ -33,5 +34,6 @@ export type Refusal =
   | CompositionRefusal
   | MouldingRefusal
   | RecipeRefusal
-  | ShelfLifeRefusal;
+  | ShelfLifeRefusal
+  | SplitRefusal;
 export type RefusalCode = Refusal['code'];

@@ -16,12 +16,17 @@ export interface BatchHead {
   readonly version: number;
 }
 
-/** @throws RefusalError not-found; ProblemError when a seller touches what is cooked or cast */
-export const loadBatchHead = async (tx: Tx, actor: Actor, id: string): Promise<BatchHead> => {
+/** @throws RefusalError not-found */
+export const findBatchHead = async (tx: Tx, id: string): Promise<BatchHead> => {
   const rows = await tx.$queryRaw<BatchHead[]>`
     SELECT id, code, kind, state, recipe_version_id AS "recipeVersionId", version
     FROM batch WHERE id = ${id}::uuid`;
-  const head = orNotFound(rows[0], 'batch', id);
+  return orNotFound(rows[0], 'batch', id);
+};
+
+/** @throws RefusalError not-found; ProblemError when a seller touches what is cooked or cast */
+export const loadBatchHead = async (tx: Tx, actor: Actor, id: string): Promise<BatchHead> => {
+  const head = await findBatchHead(tx, id);
   refuseSellerUnlessPacking(actor, head.kind);
   return head;
 };

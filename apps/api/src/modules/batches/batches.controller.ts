@@ -3,8 +3,11 @@ import { ApiCreatedResponse, ApiOkResponse, ApiTags } from '@nestjs/swagger';
 import { Books } from '../../platform/idempotency/books.decorator';
 import { type Page, PageOf } from '../../platform/paging/page';
 import { Allow, AllowReaders } from '../access';
+import { AbandonService } from './abandon.service';
 import {
+  AbandonBatchDto,
   BatchQuery,
+  CorrectionDto,
   DrawDto,
   FinishBatchDto,
   LossDto,
@@ -23,8 +26,11 @@ import {
   ReadingView,
 } from './batches.view';
 import { BenchService } from './bench.service';
+import { CorrectionsService } from './corrections.service';
 import { DrawsService } from './draws.service';
 import { FinishService } from './finish.service';
+import { SplitService } from './split.service';
+import { SplitDto, SplitQuery, SplitView } from './split.view';
 
 @ApiTags('batches')
 @Controller('batches')
@@ -34,6 +40,9 @@ export class BatchesController {
     private readonly draws: DrawsService,
     private readonly bench: BenchService,
     private readonly finishing: FinishService,
+    private readonly abandoning: AbandonService,
+    private readonly corrections: CorrectionsService,
+    private readonly splitting: SplitService,
   ) {}
 
   @Get()
@@ -112,5 +121,43 @@ export class BatchesController {
   @ApiOkResponse({ type: BatchView })
   finish(@Param('id', ParseUUIDPipe) id: string, @Body() dto: FinishBatchDto): Promise<BatchView> {
     return this.finishing.finish(id, dto);
+  }
+
+  @Post(':id/abandon')
+  @Allow('maker', 'seller')
+  @Books()
+  @HttpCode(200)
+  @ApiOkResponse({ type: BatchView })
+  abandon(
+    @Param('id', ParseUUIDPipe) id: string,
+    @Body() dto: AbandonBatchDto,
+  ): Promise<BatchView> {
+    return this.abandoning.abandon(id, dto);
+  }
+
+  @Post(':id/corrections')
+  @Allow('maker')
+  @Books()
+  @ApiCreatedResponse({ type: BatchView })
+  correct(@Param('id', ParseUUIDPipe) id: string, @Body() dto: CorrectionDto): Promise<BatchView> {
+    return this.corrections.correct(id, dto);
+  }
+
+  @Get(':id/split')
+  @AllowReaders()
+  @ApiOkResponse({ type: SplitView })
+  proposeSplit(
+    @Param('id', ParseUUIDPipe) id: string,
+    @Query() query: SplitQuery,
+  ): Promise<SplitView> {
+    return this.splitting.propose(id, query.boxes);
+  }
+
+  @Post(':id/split')
+  @Allow('maker', 'seller')
+  @Books()
+  @ApiCreatedResponse({ type: SplitView })
+  split(@Param('id', ParseUUIDPipe) id: string, @Body() dto: SplitDto): Promise<SplitView> {
+    return this.splitting.split(id, dto.boxes);
   }
 }

@@ -1,13 +1,24 @@
 import { Module } from '@nestjs/common';
+import { AbandonService } from './abandon.service';
 import { BatchesController } from './batches.controller';
 import { BatchesService } from './batches.service';
 import { BenchService } from './bench.service';
+import { CorrectionsService } from './corrections.service';
 import { DrawsService } from './draws.service';
 import { FinishService } from './finish.service';
+import { SplitService } from './split.service';
 
 @Module({
   controllers: [BatchesController],
-  providers: [BatchesService, BenchService, DrawsService, FinishService],
+  providers: [
+    BatchesService,
+    BenchService,
+    DrawsService,
+    FinishService,
+    AbandonService,
+    CorrectionsService,
+    SplitService,
+  ],
   exports: [BatchesService],
 })
 export class BatchesModule {}

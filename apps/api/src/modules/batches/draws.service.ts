@@ -42,7 +42,7 @@ const lotOf = async (tx: Tx, dto: DrawDto): Promise<LotForUse> => {
 const roleOf = async (tx: Tx, head: BatchHead, lot: LotForUse, dto: DrawDto): Promise<string> => {
   const roles =
     head.recipeVersionId === null ? [] : await rolesOfItem(tx, head.recipeVersionId, lot.itemId);
-  const role = dto.role ?? roles[0];
+  const role = dto.role ?? (head.kind === 'charge' ? 'charge' : roles[0]);
   if (role !== undefined) return role;
   throw new RefusalError({
     code: 'not-in-recipe',

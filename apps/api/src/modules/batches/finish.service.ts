@@ -7,7 +7,7 @@ import type { Tx } from '../../platform/database/prisma';
 import { type By, Transactions } from '../../platform/database/transactions';
 import { writeJournal } from '../../platform/journal/journal';
 import { orNotFound, orRefuse, RefusalError } from '../../platform/problems';
-import { loadBatchHead, requireOpen } from './batch-head.queries';
+import { type BatchHead, loadBatchHead, requireOpen } from './batch-head.queries';
 import type { FinalLossDto, FinishBatchDto, OutputDto } from './batches.dto';
 import type { BatchView } from './batches.view';
 import { bookLosses, endBatch } from './bookings.repository';
@@ -15,6 +15,7 @@ import { type Content, costOf, loadContents, lostMass, massOf } from './contents
 import { loadMakingItem, type MakingItem } from './making-item.queries';
 import { type LotToMake, makeLots } from './make-lots';
 import { loadDeviations } from './readings.queries';
+import { loadPacking, proposeSplit } from './split.queries';
 import { showBatch } from './show-batch';
 
 interface Counted {
@@ -106,6 +107,7 @@ export class FinishService {
         });
       }
       const counted = await countOutputs(tx, item, dto);
+      if (head.kind === 'pack') await this.refuseUnsplit(tx, head, dto);
       await this.bookWeighedLosses(tx, by, batchId, contents, dto);
       const settled = orRefuse(
         settleBatch([...counted.outputs, ...counted.lostPieces], {
@@ -132,6 +134,23 @@ export class FinishService {
         detail: { lots: made.map(({ code }) => code), deviations: deviations.length },
       });
       return showBatch(tx, batchId, by.today.toString());
+    });
+  }
+
+  /** Boxes whose pieces changed lot on the way are split first, unless a person says otherwise. */
+  private async refuseUnsplit(tx: Tx, head: BatchHead, dto: FinishBatchDto): Promise<void> {
+    const products = dto.outputs.filter(({ role }) => role !== 'rework');
+    const boxes = products.reduce((total, { quantity }) => total + Number(quantity), 0);
+    if (dto.keepTogether === true || !Number.isInteger(boxes) || boxes < 1) return;
+    const runs = proposeSplit(await loadPacking(tx, head), boxes);
+    if (!runs.ok || runs.value.length < 2) return;
+    const counts = runs.value.map((run) => `${String(run.boxes)}`).join(' + ');
+    throw new RefusalError({
+      code: 'split-first',
+      detail:
+        `In batch ${head.code} a piece changed its lot on the way. Split it into runs of ${counts} ` +
+        'boxes, so that a recall takes fewer of them; or finish it and say that they stay together.',
+      facts: { batchCode: head.code, runs: runs.value.map((run) => run.boxes) },
     });
   }
 

@@ -84,4 +84,5 @@ export const problemTable: Readonly<Record<RefusalCode, ProblemShape>> = {
   'frozen-once-already': { status: 409, title: 'Frozen once already' },
   'frozen-too-late': { status: 422, title: 'Too late to freeze' },
   'not-frozen': { status: 409, title: 'Not in the freezer' },
+  'pieces-do-not-fill-boxes': { status: 422, title: 'The pieces do not fill the boxes' },
 };
