@@ -43,6 +43,16 @@ export class Client {
     return this.signed(sent).send(body);
   }
 
+  /** Sends one file as a form does. */
+  upload(
+    path: string,
+    field: string,
+    bytes: Buffer,
+    file: { filename: string; contentType: string },
+  ): Test {
+    return this.signed(request(this.origin).post(`/api${path}`)).attach(field, bytes, file);
+  }
+
   delete(path: string): Test {
     return this.signed(request(this.origin).delete(`/api${path}`));
   }
@@ -78,7 +88,7 @@ const tokenFor = async (origin: string, name: string): Promise<string> => {
 export const startTestService = async (): Promise<TestService> => {
   const database = await createTestDatabase();
   const config = {
-    ...readConfig({ PORT: '0', LOG_LEVEL: 'silent' }, []),
+    ...readConfig({ PORT: '0', LOG_LEVEL: 'silent' }),
     databaseUrl: database.url,
   };
   const app = await createApp(config, database.url);
