@@ -1,3 +1,134 @@
-const Batch = () => null;
+import { Button } from '@mantine/core';
+import { Link } from '@tanstack/react-router';
+import { useState } from 'react';
+import type { components } from '../../api/schema';
+import { useRead } from '../../api/use-api';
+import { useWaitingBookings } from '../../app/connection-strip';
+import { useMay } from '../../app/session';
+import { useParam } from '../../app/use-address';
+import { useFormats } from '../../shared/formats/use-formats';
+import { useMessages } from '../../shared/language/catalogue';
+import { useServiceWords } from '../../shared/language/words';
+import { Loaded } from '../../shared/kit/loaded';
+import { kitMessages } from '../../shared/kit/messages';
+import { Page, Section, State } from '../../shared/kit/page';
+import { PaperLink } from '../../shared/kit/paper-link';
+import { useWakeLock } from '../../shared/kit/wake-lock';
+import { ScanField } from '../../shared/scan/scan-field';
+import { useScans } from '../../shared/scan/use-scans';
+import { BatchDraws } from './batch-draws';
+import { BatchLines } from './batch-lines';
+import { BatchLosses } from './batch-losses';
+import { BatchOutputs } from './batch-outputs';
+import { BatchReadings } from './batch-readings';
+import { BatchTrays, TrayDialog } from './batch-trays';
+import { DrawDialog } from './draw-dialog';
+import { FinishDialog } from './finish-dialog';
+import { batchMessages } from './messages';
+import { laneOf, type Batch } from './use-batch-booking';
 
-export default Batch;
+type Line = components['schemas']['BatchLineView'];
+type Open =
+  | { readonly kind: 'draw'; readonly line: Line | undefined; readonly lot: string | undefined }
+  | { readonly kind: 'tray'; readonly tag: string }
+  | { readonly kind: 'finish' };
+
+/** A scan at the bench: a lot of one of the lines, a tray, or a lot outside the recipe. */
+const openingOf = (batch: Batch, text: string): Open => {
+  const line = batch.lines.find(({ proposedLots }) => proposedLots.some(({ lotCode }) => lotCode === text));
+  if (line !== undefined) return { kind: 'draw', line, lot: text };
+  if (batch.kind === 'cast' && /^M/i.test(text)) return { kind: 'tray', tag: text };
+  return { kind: 'draw', line: undefined, lot: text };
+};
+
+const Waiting = ({ batch }: { readonly batch: Batch }) => {
+  const t = useMessages(batchMessages);
+  const waiting = useWaitingBookings().filter(({ lane }) => lane === laneOf(batch));
+  if (waiting.length === 0) return null;
+  return (
+    <ul className="plain-list caution" role="status">
+      {waiting.map((booking) => (
+        <li key={booking.key}>{t('waitingHere', { what: booking.label })}</li>
+      ))}
+    </ul>
+  );
+};
+
+const Bench = ({ batch }: { readonly batch: Batch }) => {
+  const t = useMessages(batchMessages);
+  const kit = useMessages(kitMessages);
+  const mayBook = useMay('maker', 'seller') && batch.state === 'open';
+  const [open, setOpen] = useState<Open>();
+  const awake = useWakeLock(batch.state === 'open');
+  const take = (text: string): void => setOpen(openingOf(batch, text));
+  useScans(take, mayBook && open === undefined);
+  const close = (): void => setOpen(undefined);
+  return (
+    <>
+      {mayBook && (
+        <div className="row section no-print">
+          <ScanField id="bench-scan" label={t('scanHere')} onText={take} />
+          <Button size="lg" onClick={() => setOpen({ kind: 'finish' })}>
+            {t('finish')}
+          </Button>
+          {awake && <span className="quiet">{kit('screenOn')}</span>}
+        </div>
+      )}
+      <Waiting batch={batch} />
+      <BatchOutputs batch={batch} />
+      {batch.lines.length > 0 && (
+        <Section title={t('linesTitle')}>
+          <BatchLines lines={batch.lines} onDraw={mayBook ? (line) => setOpen({ kind: 'draw', line, lot: undefined }) : undefined} />
+        </Section>
+      )}
+      {batch.kind === 'cast' && (
+        <BatchTrays batch={batch} onAdd={mayBook ? () => setOpen({ kind: 'tray', tag: '' }) : undefined} />
+      )}
+      <BatchReadings batch={batch} mayBook={mayBook} />
+      <BatchLosses batch={batch} mayBook={mayBook} />
+      <BatchDraws batch={batch} mayBook={mayBook} />
+      {open?.kind === 'draw' && <DrawDialog batch={batch} line={open.line} scannedLot={open.lot} onClose={close} />}
+      {open?.kind === 'tray' && <TrayDialog batch={batch} tag={open.tag} onClose={close} />}
+      {open?.kind === 'finish' && <FinishDialog batch={batch} onClose={close} />}
+    </>
+  );
+};
+
+const BatchPage = () => {
+  const t = useMessages(batchMessages);
+  const word = useServiceWords();
+  const formats = useFormats();
+  const id = useParam('id');
+  const batch = useRead('/api/batches/{id}', { params: { path: { id } } });
+  return (
+    <Loaded query={batch}>
+      {(data) => (
+        <Page
+          title={data.itemName}
+          lead={
+            <span className="row">
+              {word(data.kind)} <code>{data.code}</code>
+              <State tone={data.state === 'finished' ? 'good' : 'plain'}>{word(data.state)}</State>
+              {data.plannedQuantity !== null && `${t('planned')}: ${formats.quantity(data.plannedQuantity, data.unit)}`}
+              {data.operatorName} · {formats.instant(data.openedAt)}
+            </span>
+          }
+          actions={
+            <>
+              <PaperLink href={`/api/batches/${id}/sheet.pdf`}>{t('sheet')}</PaperLink>
+              {data.outputs[0] !== undefined && (
+                <Link to="/trace/lots/$code" params={{ code: data.outputs[0].lotCode }} className="button-link">
+                  {t('trace')}
+                </Link>
+              )}
+            </>
+          }
+        >
+          <Bench batch={data} />
+        </Page>
+      )}
+    </Loaded>
+  );
+};
+
+export default BatchPage;

@@ -1,3 +1,30 @@
-const Moulding = () => null;
+import { Link } from '@tanstack/react-router';
+import { useMay } from '../../app/session';
+import { useMessages } from '../../shared/language/catalogue';
+import { Page } from '../../shared/kit/page';
+import { BatchRegister } from '../batches/batch-register';
+import { mouldMessages } from './messages';
+import { MouldingNav } from './moulding-nav';
+
+const Moulding = () => {
+  const t = useMessages(mouldMessages);
+  const may = useMay('maker');
+  return (
+    <Page
+      title={t('title')}
+      lead={t('lead')}
+      actions={
+        may && (
+          <Link to="/kitchen/new" search={{ kind: 'piece' }} className="button-link button-link-main">
+            {t('start')}
+          </Link>
+        )
+      }
+    >
+      <MouldingNav />
+      <BatchRegister kind="cast" />
+    </Page>
+  );
+};
 
 export default Moulding;

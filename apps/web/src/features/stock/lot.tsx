@@ -36,7 +36,7 @@ const LotFacts = ({ lot }: { readonly lot: Lot }) => {
       )}
       {lot.batchCode !== null && (
         <Fact name={t('batch')}>
-          <Link to="/kitchen/batches/$code" params={{ code: lot.batchCode }}>
+          <Link to="/found" search={{ text: lot.batchCode }}>
             <code>{lot.batchCode}</code>
           </Link>
         </Fact>

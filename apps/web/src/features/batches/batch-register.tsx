@@ -1,0 +1,73 @@
+import { Link } from '@tanstack/react-router';
+import { type Row, useList } from '../../api/use-list';
+import { useFormats } from '../../shared/formats/use-formats';
+import { useMessages } from '../../shared/language/catalogue';
+import { useServiceWords } from '../../shared/language/words';
+import { DataTable } from '../../shared/kit/data-table';
+import { Loaded } from '../../shared/kit/loaded';
+import { MoreButton } from '../../shared/kit/more-button';
+import { Section, State } from '../../shared/kit/page';
+import { batchMessages } from './messages';
+
+type Batch = Row<'/api/batches'>;
+type Kind = Batch['kind'];
+
+export const BatchTable = (props: { readonly caption: string; readonly rows: readonly Batch[]; readonly empty: string }) => {
+  const t = useMessages(batchMessages);
+  const word = useServiceWords();
+  const formats = useFormats();
+  return (
+    <DataTable
+      caption={props.caption}
+      rows={props.rows}
+      rowKey={({ id }) => id}
+      csvName="batches"
+      empty={props.empty}
+      columns={[
+        {
+          key: 'item',
+          title: t('item'),
+          cell: (row) => (
+            <Link to="/kitchen/batches/$id" params={{ id: row.id }}>
+              <strong>{row.itemName}</strong>
+            </Link>
+          ),
+          text: (row) => row.itemName,
+        },
+        { key: 'code', title: t('batch'), cell: (row) => <code>{row.code}</code>, text: (row) => row.code },
+        { key: 'planned', title: t('planned'), numeric: true, cell: (row) => (row.plannedQuantity === null ? '–' : formats.number(row.plannedQuantity)), text: (row) => row.plannedQuantity ?? '' },
+        { key: 'person', title: t('person'), cell: (row) => row.operatorName, text: (row) => row.operatorName },
+        { key: 'since', title: t('since'), cell: (row) => formats.instant(row.openedAt), text: (row) => row.openedAt },
+        {
+          key: 'state',
+          title: t('state'),
+          cell: (row) => <State tone={row.state === 'finished' ? 'good' : 'plain'}>{word(row.state)}</State>,
+          text: (row) => row.state,
+        },
+      ]}
+    />
+  );
+};
+
+/** The batches of one kind: in hand first, then those that were finished lately. */
+export const BatchRegister = ({ kind }: { readonly kind: Kind }) => {
+  const t = useMessages(batchMessages);
+  const open = useList('/api/batches', { kind, state: 'open' });
+  const finished = useList('/api/batches', { kind, state: 'finished', limit: 20 });
+  return (
+    <>
+      <Section title={t('open')}>
+        <Loaded query={open.query}>
+          {(rows) => <BatchTable caption={t('open')} rows={rows} empty={t('noneOpen')} />}
+        </Loaded>
+        <MoreButton onMore={open.more} />
+      </Section>
+      <Section title={t('finished')}>
+        <Loaded query={finished.query}>
+          {(rows) => <BatchTable caption={t('finished')} rows={rows} empty={t('noneFinished')} />}
+        </Loaded>
+        <MoreButton onMore={finished.more} />
+      </Section>
+    </>
+  );
+};
