@@ -9,7 +9,7 @@ import { readConfig } from './platform/config/config';
 const NO_DATABASE = 'postgresql://nobody@127.0.0.1:1/nothing';
 
 const write = async (file: string): Promise<void> => {
-  const app = await createApp(readConfig({ LOG_LEVEL: 'silent' }, []), NO_DATABASE);
+  const app = await createApp(readConfig({ LOG_LEVEL: 'silent' }), NO_DATABASE);
   writeFileSync(file, `${JSON.stringify(openApiDocument(app), null, 2)}\n`);
   await app.close();
 };

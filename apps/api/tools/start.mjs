@@ -10,4 +10,5 @@ try {
   failPlainly(error);
 }
 process.setSourceMapsEnabled(true);
-become(join(API, 'dist', 'main.js'), process.argv.slice(2));
+const demo = process.argv.includes('--demo');
+become(join(API, 'dist', demo ? 'prisma/start-demo.js' : 'main.js'), process.argv.slice(2));

@@ -49,7 +49,7 @@ const command = async (name: string, work: (file: string) => Promise<string>): P
 /** `npm run backup -- <file>`: also while the service is running. */
 export const backupFromCommandLine = (): Promise<void> =>
   command('backup', async (file) => {
-    const config = readConfig(process.env, []);
+    const config = readConfig(process.env);
     const url = runningDatabaseUrl(config) ?? (await openDatabase(config)).url;
     return `Saved ${describe(await backUpToFile(url, file))}: ${file}`;
   });
@@ -58,6 +58,6 @@ export const backupFromCommandLine = (): Promise<void> =>
 export const restoreFromCommandLine = (): Promise<void> =>
   command('restore', async (file) => {
     await verifyArchive(file);
-    const { url } = await openDatabase(readConfig(process.env, []));
+    const { url } = await openDatabase(readConfig(process.env));
     return `Restored and compared ${describe(await restoreBackup(file, url))}.`;
   });

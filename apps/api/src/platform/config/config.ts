@@ -8,8 +8,6 @@ export interface Config {
   readonly databaseUrl: string | undefined;
   /** Folder of the embedded database. */
   readonly dataFolder: string;
-  /** Fill an empty database with the invented demo workshop. */
-  readonly demo: boolean;
   /** Set the Secure attribute on cookies; on behind TLS. */
   readonly secureCookies: boolean;
   /** Address that links in the terminal and own QR codes begin with. */
@@ -29,10 +27,7 @@ const portOf = (text: string | undefined): number => {
 };
 
 /** @throws Error when a variable is set to something that can't be meant. */
-export const readConfig = (
-  env: Readonly<Record<string, string | undefined>>,
-  args: readonly string[],
-): Config => {
+export const readConfig = (env: Readonly<Record<string, string | undefined>>): Config => {
   const port = portOf(env['PORT']);
   const host = env['HOST'] ?? '127.0.0.1';
   return {
@@ -40,7 +35,6 @@ export const readConfig = (
     host,
     databaseUrl: env['DATABASE_URL'],
     dataFolder: env['BALLOTIN_DATA'] ?? join(repositoryRoot, '.data', 'postgres'),
-    demo: args.includes('--demo') || env['BALLOTIN_DEMO'] === '1',
     secureCookies: env['BALLOTIN_SECURE_COOKIES'] === '1',
     publicUrl: env['BALLOTIN_URL'] ?? `http://localhost:${String(port)}`,
     logLevel: env['LOG_LEVEL'] ?? 'warn',

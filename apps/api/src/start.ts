@@ -1,0 +1,47 @@
+import 'reflect-metadata';
+import type { NestExpressApplication } from '@nestjs/platform-express';
+import { createApp } from './app.factory';
+import { FirstOwnerService } from './modules/access';
+import { type Config, readConfig } from './platform/config/config';
+import { openDatabase } from './platform/embedded-database';
+import { migrate } from './platform/migrations';
+import { atShutdown, shutDown } from './platform/shutdown';
+
+const say = (line: string): void => {
+  process.stdout.write(`${line}\n`);
+};
+
+const invite = async (app: NestExpressApplication, config: Config): Promise<void> => {
+  const token = await app.get(FirstOwnerService).invite();
+  if (token === undefined) return;
+  say('');
+  say('  Nobody has an account yet. Open this link once to become the owner:');
+  say(`  ${config.publicUrl}/first-owner?token=${token}`);
+  say('');
+};
+
+export interface StartOptions {
+  /** Fills an empty database; returns what to tell the person at the terminal. */
+  readonly fill?: (app: NestExpressApplication) => Promise<readonly string[]>;
+}
+
+const start = async ({ fill }: StartOptions): Promise<void> => {
+  const config = readConfig(process.env);
+  const database = await openDatabase(config);
+  await migrate(database.url);
+  const app = await createApp(config, database.url);
+  atShutdown('the service', () => app.close());
+  await app.listen(config.port, config.host);
+  for (const line of (await fill?.(app)) ?? []) say(line);
+  await invite(app, config);
+  say(`Ballotin is ready at ${config.publicUrl}`);
+};
+
+/** Runs the service until it is told to stop. What keeps it from starting is said in plain words. */
+export const startService = (options: StartOptions = {}): void => {
+  start(options).catch(async (error: unknown) => {
+    process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
+    process.exitCode = 1;
+    await shutDown();
+  });
+};

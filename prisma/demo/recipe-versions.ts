@@ -1,0 +1,87 @@
+import { Decimal } from '../../apps/api/src/domain/units';
+import type { DemoClient } from './demo-client';
+import type { MasterData } from './master-data';
+import { BOXES, type DemoBox, type DemoFilling, type DemoPiece, FILLINGS, PIECES } from './recipes';
+import { MOULD_DESIGNS } from './workshop';
+
+const COUVERTURE = { dark: 'Dark couverture 64 %', milk: 'Milk couverture 38 %' } as const;
+
+interface Line {
+  readonly componentId: string;
+  readonly quantity: string;
+  readonly role: string;
+}
+
+const line = (data: MasterData, item: string, quantity: Decimal | string, role: string): Line => ({
+  componentId: data.items.get(item) ?? '',
+  quantity: new Decimal(quantity).toFixed(3),
+  role,
+});
+
+const fillingBody = (data: MasterData, filling: DemoFilling): object => {
+  const total = filling.lines.reduce((sum, row) => sum.plus(row.quantity), new Decimal(0));
+  const lost = total.minus(filling.yieldMassG);
+  return {
+    yieldMassGrams: filling.yieldMassG,
+    expectedLosses: [
+      {
+        step: 'Cook and blend',
+        kind: 'scrapings',
+        percent: lost.dividedBy(total).times(100).toFixed(2),
+      },
+    ],
+    shelfLifeDays: filling.lifeDays,
+    shelfLifeBasis: 'validated',
+    shelfLifeDocument: 'Storage test of the workshop (invented)',
+    dateKind: filling.dateKind ?? 'best_before',
+    labourMinutes: filling.minutes,
+    labourRole: 'maker',
+    lines: filling.lines.map((row) => line(data, row.item, row.quantity, row.role)),
+  };
+};
+
+/** One tray's worth. */
+const pieceBody = (data: MasterData, piece: DemoPiece): object => {
+  const { design } = MOULD_DESIGNS[piece.design];
+  const cavities = new Decimal(design.rows * design.columns);
+  const couverture = COUVERTURE[piece.chocolate];
+  return {
+    yieldPieces: cavities.toNumber(),
+    mouldDesignId: data.designs.get(piece.design),
+    shelfLifeDays: piece.lifeDays,
+    shelfLifeBasis: 'validated',
+    shelfLifeDocument: 'Storage test of the workshop (invented)',
+    labourMinutes: '14.00',
+    labourRole: 'maker',
+    lines: [
+      line(data, couverture, cavities.times(piece.shellG), 'shell'),
+      line(data, piece.filling, cavities.times(piece.fillingG), 'filling'),
+      line(data, couverture, cavities.times(piece.capG), 'cap'),
+      ...(piece.colour === undefined || piece.colourG === undefined
+        ? []
+        : [line(data, piece.colour, cavities.times(piece.colourG), 'decoration')]),
+    ],
+  };
+};
+
+const boxBody = (data: MasterData, box: DemoBox): object => ({
+  yieldPieces: 1,
+  labourMinutes: new Decimal(box.minutes).toFixed(2),
+  labourRole: 'packer',
+  lines: [
+    ...box.slots.map(([piece, count]) => line(data, piece, new Decimal(count), 'slot')),
+    ...box.packaging.map((item) => line(data, item, new Decimal(1), 'packaging')),
+  ],
+});
+
+/** The first version of every recipe. */
+export const writeRecipes = async (maker: DemoClient, data: MasterData): Promise<void> => {
+  const bodies: [string, object][] = [
+    ...FILLINGS.map((row): [string, object] => [row.name, fillingBody(data, row)]),
+    ...PIECES.map((row): [string, object] => [row.name, pieceBody(data, row)]),
+    ...BOXES.map((row): [string, object] => [row.name, boxBody(data, row)]),
+  ];
+  for (const [name, body] of bodies) {
+    await maker.post(`/items/${data.items.get(name) ?? ''}/recipes`, body);
+  }
+};
