@@ -260,6 +260,70 @@ export interface paths {
         patch: operations["ItemsController_change"];
         trace?: never;
     };
+    "/api/items/{itemId}/specifications": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["SpecificationsController_list"];
+        put?: never;
+        post: operations["SpecificationsController_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/items/{itemId}/specifications/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["SpecificationsController_get"];
+        put: operations["SpecificationsController_change"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/items/{itemId}/specifications/{id}/approve": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["SpecificationsController_approve"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/items/{itemId}/specifications/{id}/withdraw": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["SpecificationsController_withdraw"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/deliveries": {
         parameters: {
             query?: never;
@@ -708,6 +772,54 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/batches/{id}/abandon": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["BatchesController_abandon"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/batches/{id}/corrections": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["BatchesController_correct"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/batches/{id}/split": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["BatchesController_proposeSplit"];
+        put?: never;
+        post: operations["BatchesController_split"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/dispatches": {
         parameters: {
             query?: never;
@@ -974,6 +1086,102 @@ export interface paths {
         get?: never;
         put?: never;
         post: operations["RecallsController_close"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/complaints": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["ComplaintsController_list"];
+        put?: never;
+        post: operations["ComplaintsController_register"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/complaints/common-causes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["ComplaintsController_commonCauses"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/complaints/code-search": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["ComplaintsController_searchCode"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/complaints/{code}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["ComplaintsController_get"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch: operations["ComplaintsController_change"];
+        trace?: never;
+    };
+    "/api/complaints/{code}/photos": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["ComplaintsController_addPhoto"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/complaints/{code}/photos/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["ComplaintsController_photo"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -1396,6 +1604,97 @@ export interface components {
             replacementPrice?: string | null;
             note?: string | null;
             active?: boolean;
+        };
+        SpecificationView: {
+            /** Format: uuid */
+            id: string;
+            /** Format: uuid */
+            itemId: string;
+            /** Format: uuid */
+            supplierId: string;
+            supplierName: string;
+            /** @description Version of what this supplier states of this item */
+            number: number;
+            /** @enum {string} */
+            state: "draft" | "approved" | "withdrawn";
+            /** @description The ingredient with what it is made of: names by language, percent, additive, … */
+            ingredient: {
+                [key: string]: unknown;
+            };
+            /** @description contains, may_contain, absent or unknown, by allergen */
+            allergens: {
+                [key: string]: unknown;
+            };
+            /** @description Grams in 100 g, as decimal text */
+            composition: {
+                [key: string]: unknown;
+            } | null;
+            /** @description Nutrients in 100 g, as decimal text */
+            nutrition: {
+                [key: string]: unknown;
+            } | null;
+            /** @description Sulphites, legal chocolate name, cross-contact figures */
+            statements: {
+                [key: string]: unknown;
+            };
+            document: string | null;
+            /** Format: date-time */
+            approvedAt: string | null;
+            approvedBy: string | null;
+            version: number;
+        };
+        CreateSpecificationDto: {
+            /** @description The ingredient with what it is made of: names by language, percent, additive, … */
+            ingredient: {
+                [key: string]: unknown;
+            };
+            /** @description contains, may_contain, absent or unknown, by allergen */
+            allergens: {
+                [key: string]: unknown;
+            };
+            /** @description Grams in 100 g, as decimal text */
+            composition?: {
+                [key: string]: unknown;
+            } | null;
+            /** @description Nutrients in 100 g, as decimal text */
+            nutrition?: {
+                [key: string]: unknown;
+            } | null;
+            /** @description Sulphites, legal chocolate name, cross-contact figures */
+            statements?: {
+                [key: string]: unknown;
+            };
+            /** @description The supplier’s document */
+            document?: string | null;
+            /** Format: uuid */
+            supplierId: string;
+        };
+        SpecificationDto: {
+            /** @description The ingredient with what it is made of: names by language, percent, additive, … */
+            ingredient: {
+                [key: string]: unknown;
+            };
+            /** @description contains, may_contain, absent or unknown, by allergen */
+            allergens: {
+                [key: string]: unknown;
+            };
+            /** @description Grams in 100 g, as decimal text */
+            composition?: {
+                [key: string]: unknown;
+            } | null;
+            /** @description Nutrients in 100 g, as decimal text */
+            nutrition?: {
+                [key: string]: unknown;
+            } | null;
+            /** @description Sulphites, legal chocolate name, cross-contact figures */
+            statements?: {
+                [key: string]: unknown;
+            };
+            /** @description The supplier’s document */
+            document?: string | null;
+        };
+        WithdrawSpecificationDto: {
+            reason: string;
         };
         DeliveryLineView: {
             /** Format: uuid */
@@ -2203,6 +2502,38 @@ export interface components {
             /** @description Boxes stay one lot although a piece lot changed */
             keepTogether?: boolean;
         };
+        AbandonBatchDto: {
+            reason: string;
+            /** @description Draws that go back to their lots; the rest is thrown away */
+            returnedDrawIds?: string[];
+        };
+        CorrectionDto: {
+            reason: string;
+            reversedDrawIds?: string[];
+            draws?: components["schemas"]["DrawDto"][];
+            reversedLossIds?: string[];
+            losses?: components["schemas"]["LossDto"][];
+        };
+        BoxRunView: {
+            firstBox: number;
+            lastBox: number;
+            boxes: number;
+            /** @description The lots whose pieces are in these boxes */
+            lotCodes: string[];
+            /**
+             * Format: uuid
+             * @description The batch in which they are finished; null in a proposal
+             */
+            batchId: string | null;
+        };
+        SplitView: {
+            boxes: number;
+            runs: components["schemas"]["BoxRunView"][];
+        };
+        SplitDto: {
+            /** @description Boxes that were packed */
+            boxes: number;
+        };
         DispatchLineView: {
             /** Format: uuid */
             id: string;
@@ -2735,6 +3066,117 @@ export interface components {
         CloseRecallDto: {
             /** @description What was found and what is changed because of it */
             conclusion: string;
+        };
+        PhotoView: {
+            /** Format: uuid */
+            id: string;
+            name: string;
+            mediaType: string;
+            /** Format: date-time */
+            at: string;
+        };
+        ComplaintView: {
+            code: string;
+            codeAsRead: string;
+            lotCode: string | null;
+            itemName: string | null;
+            /** @enum {string} */
+            kind: "foreign_body" | "illness" | "allergic_reaction" | "taste" | "look" | "packaging" | "other";
+            what: string;
+            customer: string | null;
+            /** Format: date */
+            receivedOn: string;
+            outcome: string | null;
+            /** Format: date-time */
+            closedAt: string | null;
+            photos: components["schemas"]["PhotoView"][];
+            /** @description What to do first, for complaints about health */
+            caution: string | null;
+            version: number;
+        };
+        ComplaintPage: {
+            items: components["schemas"]["ComplaintView"][];
+            next: string | null;
+        };
+        RegisterComplaintDto: {
+            /** @description As the customer reads it, smudges and all */
+            codeAsRead: string;
+            /** @description The lot that a person chose for it */
+            lotCode?: string;
+            /** @enum {string} */
+            kind: "foreign_body" | "illness" | "allergic_reaction" | "taste" | "look" | "packaging" | "other";
+            what: string;
+            /** @description Who, and how to reach them */
+            customer?: string | null;
+            /** Format: date */
+            receivedOn: string;
+        };
+        CauseView: {
+            /** @enum {string} */
+            kind: "lot" | "mould" | "tank" | "person" | "place";
+            name: string;
+            /** @description What it is, for a lot */
+            itemName: string | null;
+        };
+        SuspectView: {
+            /** @description Causes that the record can’t tell apart, the most specific first */
+            causes: components["schemas"]["CauseView"][];
+            /** @description How many of them are the most specific */
+            mostSpecific: number;
+            /** @description Suspects that hold all of its units and more */
+            nestedIn: string[];
+            complaintsWith: number;
+            othersWith: number;
+            complaintsWithout: number;
+            othersWithout: number;
+            /** Format: decimal */
+            shareOfUnits: string;
+            inEveryComplaint: boolean;
+            /** @description In every unit: neither accused nor cleared */
+            notDistinguishable: boolean;
+            riskRatio: string | null;
+            riskLow95: string | null;
+            riskHigh95: string | null;
+            /** @description Half a unit was added to each cell because one was empty */
+            halfAdded: boolean;
+            /** @description One-sided, Fisher’s exact test */
+            fisherP: string;
+            /** @description The same after Holm, for all patterns tested */
+            holmP: string;
+        };
+        CoverView: {
+            causes: components["schemas"]["CauseView"][];
+        };
+        CommonCausesView: {
+            complaints: number;
+            /** @description Complaints whose lot isn’t known: not counted */
+            withoutLot: string[];
+            /** @description Comparable units sent out, those complained of included */
+            units: number;
+            comparedWith: string;
+            caution: string;
+            /** @description What all complaints share: the first answer */
+            shared: components["schemas"]["CauseView"][];
+            suspects: components["schemas"]["SuspectView"][];
+            /** @description Smallest sets of causes that explain every complaint */
+            smallestCovers: components["schemas"]["CoverView"][];
+        };
+        CodeMatchView: {
+            lotCode: string;
+            itemName: string;
+            /** Format: date */
+            madeOn: string;
+            /**
+             * Format: decimal
+             * @description 0 is the code itself, 1 one wrong sign
+             */
+            distance: string;
+        };
+        ChangeComplaintDto: {
+            lotCode?: string | null;
+            outcome?: string | null;
+            /** @description true closes it, which needs an outcome; false opens it again */
+            closed?: boolean;
         };
         HealthView: {
             /** @enum {string} */
@@ -3846,6 +4288,244 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ItemView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    SpecificationsController_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                itemId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SpecificationView"][];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    SpecificationsController_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                itemId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CreateSpecificationDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SpecificationView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    SpecificationsController_get: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                itemId: string;
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SpecificationView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    SpecificationsController_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                itemId: string;
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SpecificationDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SpecificationView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    SpecificationsController_approve: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                itemId: string;
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SpecificationView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    SpecificationsController_withdraw: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                itemId: string;
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WithdrawSpecificationDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SpecificationView"];
                 };
             };
             401: {
@@ -5324,6 +6004,178 @@ export interface operations {
             };
         };
     };
+    BatchesController_abandon: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AbandonBatchDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BatchView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    BatchesController_correct: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CorrectionDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BatchView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    BatchesController_proposeSplit: {
+        parameters: {
+            query: {
+                /** @description Boxes that were packed */
+                boxes: number;
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SplitView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    BatchesController_split: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SplitDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SplitView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     DispatchesController_list: {
         parameters: {
             query?: {
@@ -6093,6 +6945,319 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ComplaintsController_list: {
+        parameters: {
+            query?: {
+                limit?: number;
+                /** @description `next` of the page before */
+                after?: string;
+                closed?: boolean;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ComplaintPage"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ComplaintsController_register: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RegisterComplaintDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ComplaintView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ComplaintsController_commonCauses: {
+        parameters: {
+            query: {
+                /** @description Codes of complaints, with commas between */
+                ids: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CommonCausesView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ComplaintsController_searchCode: {
+        parameters: {
+            query: {
+                text: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CodeMatchView"][];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ComplaintsController_get: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ComplaintView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ComplaintsController_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeComplaintDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ComplaintView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ComplaintsController_addPhoto: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "multipart/form-data": {
+                    /** Format: binary */
+                    photo?: string;
+                };
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ComplaintView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ComplaintsController_photo: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                code: string;
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/jpeg": components["schemas"]["Problem"];
+                    "image/png": components["schemas"]["Problem"];
+                    "image/webp": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/jpeg": components["schemas"]["Problem"];
+                    "image/png": components["schemas"]["Problem"];
+                    "image/webp": components["schemas"]["Problem"];
                 };
             };
         };
