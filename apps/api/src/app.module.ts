@@ -12,11 +12,13 @@ import { LotsModule } from './modules/lots';
 import { MouldDesignsModule } from './modules/mould-designs';
 import { MouldsModule } from './modules/moulds';
 import { PlacesModule } from './modules/places';
+import { PricingModule } from './modules/pricing';
 import { RecallsModule } from './modules/recalls';
 import { SpecificationsModule } from './modules/specifications';
 import { SuppliersModule } from './modules/suppliers';
 import { TanksModule } from './modules/tanks';
 import { TracingModule } from './modules/tracing';
+import { WhatIfModule } from './modules/what-if';
 import { WorkshopModule } from './modules/workshop';
 import type { Config } from './platform/config/config';
 import type { Database } from './platform/database/prisma';
@@ -38,6 +40,8 @@ const slices = [
   TanksModule,
   BatchesModule,
   DispatchesModule,
+  PricingModule,
+  WhatIfModule,
   TracingModule,
   RecallsModule,
   ComplaintsModule,

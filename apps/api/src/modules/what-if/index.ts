@@ -1,0 +1,1 @@
+export { WhatIfModule } from './what-if.module';
