@@ -21,8 +21,10 @@ export interface DecimalOptions extends FieldOptions {
   readonly negative?: boolean;
 }
 
-const decimalPattern = (places: number, negative: boolean): RegExp =>
-  new RegExp(`^${negative ? '-?' : ''}(0|[1-9][0-9]{0,9})(\\.[0-9]{1,${String(places)}})?$`);
+const decimalPattern = (places: number, negative: boolean): RegExp => {
+  const fraction = places === 0 ? '' : `(\\.[0-9]{1,${String(places)}})?`;
+  return new RegExp(`^${negative ? '-?' : ''}(0|[1-9][0-9]{0,9})${fraction}$`);
+};
 
 /** An exact decimal as JSON text: "250.000". Never a JSON number. */
 export const DecimalText = (options: DecimalOptions = {}): PropertyDecorator => {
