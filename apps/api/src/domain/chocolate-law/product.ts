@@ -9,7 +9,7 @@ export type LegalName =
   | { readonly kind: 'filled_chocolate' }
   | { readonly kind: 'praline' }
   | { readonly kind: 'chocolate'; readonly chocolate: ChocolateKind }
-  | { readonly kind: 'assortment'; readonly filled: boolean; readonly onlyChocolates: boolean }
+  | { readonly kind: 'assortment'; readonly onlyChocolates: boolean }
   | { readonly kind: 'confectionery' };
 
 const FILLED_LEAST_PERCENT = 25;

@@ -13,4 +13,5 @@ export type {
   TextBlock,
   TextRun,
 } from './content';
+export { designedMix } from './designed-mix';
 export { differences, type Compared } from './differences';

@@ -1,3 +1,5 @@
+import type { PrintingRefusal } from '../printing/refusals';
+import type { LabelRefusal } from '../label/refusals';
 import type { SplitRefusal } from '../split/split-proposal';
 import type { ShelfLifeRefusal } from '../shelf-life/refusals';
 import type { RecipeRefusal } from '../recipe/refusals';
@@ -35,5 +37,7 @@ export type Refusal =
   | MouldingRefusal
   | RecipeRefusal
   | ShelfLifeRefusal
-  | SplitRefusal;
+  | SplitRefusal
+  | PrintingRefusal
+  | LabelRefusal;
 export type RefusalCode = Refusal['code'];

@@ -36,6 +36,7 @@ export { LANGUAGES, type FullText, type Language, type LocalText } from './langu
 export { NUTRIENTS, type Nutrient, type NutritionPer100g } from './nutrition';
 export { parseSpecification, type Parsed } from './parse';
 export { readComposition, readNutrition } from './parse-figures';
+export { readLocalText } from './parse-ingredient';
 export { JsonReader, type Problem } from './reader';
 export {
   CHOCOLATE_KINDS,

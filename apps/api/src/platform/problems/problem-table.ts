@@ -85,4 +85,10 @@ export const problemTable: Readonly<Record<RefusalCode, ProblemShape>> = {
   'frozen-too-late': { status: 422, title: 'Too late to freeze' },
   'not-frozen': { status: 409, title: 'Not in the freezer' },
   'pieces-do-not-fill-boxes': { status: 422, title: 'The pieces do not fill the boxes' },
+
+  'text-not-printable': { status: 422, title: 'Not printable as written' },
+  'label-does-not-fit': { status: 422, title: 'The label does not fit' },
+  'stock-not-valid': { status: 422, title: 'Not a label stock' },
+  'label-kept-back': { status: 409, title: 'This label can’t be printed yet' },
+  'contact-not-open': { status: 409, title: 'Nothing to decide here' },
 };
