@@ -65,11 +65,9 @@ export const checkForSale = <L extends LotToSend>(
 /** No more comes back of a line than went out. */
 export const checkReturn = (
   lotCode: string,
-  sent: Decimal,
-  returnedBefore: Decimal,
+  out: Decimal,
   returned: Decimal,
 ): Result<Decimal, DispatchRefusal> => {
-  const out = sent.minus(returnedBefore);
   if (returned.lessThanOrEqualTo(out)) return ok(returned);
   return refuse({
     code: 'returned-too-much',

@@ -1,4 +1,5 @@
-import { Decimal, sum } from '../../domain/units';
+import type { StockShare } from '../../domain/stock';
+import { type Decimal, ZERO } from '../../domain/units';
 import type { Prisma } from '../../generated/prisma/client';
 import { dayFromDb, optionalDayFromDb } from '../../platform/database/days';
 import { decimalFromDb, quantityText } from '../../platform/database/decimals';
@@ -13,22 +14,28 @@ const included = {
 
 export type DispatchRow = Prisma.DispatchGetPayload<{ include: typeof included }>;
 
+const NOTHING: StockShare = { quantity: ZERO, massG: ZERO, cost: ZERO };
+
 /** What came back of each line, by line id. */
 export const returnedByLine = async (
   tx: Tx,
   lineIds: readonly string[],
-): Promise<ReadonlyMap<string, Decimal>> => {
+): Promise<Map<string, StockShare>> => {
   const returns = await tx.movement.findMany({
     where: { dispatchLineId: { in: [...lineIds] }, kind: 'returned' },
-    select: { dispatchLineId: true, quantity: true },
+    select: { dispatchLineId: true, quantity: true, massG: true, cost: true },
   });
-  const total = (id: string) =>
-    sum(
-      returns
-        .filter(({ dispatchLineId }) => dispatchLineId === id)
-        .map(({ quantity }) => decimalFromDb(quantity)),
-    );
-  return new Map(lineIds.map((id) => [id, total(id)]));
+  const byLine = new Map(lineIds.map((id) => [id, NOTHING]));
+  for (const row of returns) {
+    const id = row.dispatchLineId ?? '';
+    const before = byLine.get(id) ?? NOTHING;
+    byLine.set(id, {
+      quantity: before.quantity.plus(decimalFromDb(row.quantity)),
+      massG: before.massG.plus(decimalFromDb(row.massG)),
+      cost: before.cost.plus(decimalFromDb(row.cost)),
+    });
+  }
+  return byLine;
 };
 
 const lineView = (line: DispatchRow['lines'][number], returned: Decimal): DispatchLineView => ({
@@ -59,7 +66,7 @@ export const dispatchViews = async (
     note: row.note,
     orderId: row.orderId,
     at: row.at.toISOString(),
-    lines: row.lines.map((line) => lineView(line, returned.get(line.id) ?? new Decimal(0))),
+    lines: row.lines.map((line) => lineView(line, returned.get(line.id)?.quantity ?? ZERO)),
   }));
 };
 

@@ -21,6 +21,7 @@ import type {
   DispatchQuery,
   DispatchView,
 } from './dispatches.dto';
+import { refuseTwice } from './each-lot-once';
 import * as repository from './dispatches.repository';
 
 interface LineToBook {
@@ -136,13 +137,7 @@ export class DispatchesService {
     sentOn: Temporal.PlainDate,
   ): Promise<LineToBook[]> {
     const codes = dto.lines.map(({ lotCode }) => lotCode);
-    const twice = codes.find((code, index) => codes.indexOf(code) !== index);
-    if (twice !== undefined) {
-      throw new RefusalError({
-        code: 'not-valid',
-        detail: `Lot ${twice} is on two lines. Put it on one line with the whole quantity.`,
-      });
-    }
+    refuseTwice(codes);
     const lots = await loadLotsForUse(tx, codes);
     return dto.lines.map((line) => {
       const lot = orNotFound(lots.get(line.lotCode), 'lot', line.lotCode);

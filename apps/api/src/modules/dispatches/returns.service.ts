@@ -1,13 +1,14 @@
 import { Injectable } from '@nestjs/common';
 import { checkReturn } from '../../domain/dispatch';
 import { checkQuantity, shareOf, type StockShare } from '../../domain/stock';
-import { Decimal } from '../../domain/units';
+import { Decimal, ZERO } from '../../domain/units';
 import type { Prisma } from '../../generated/prisma/client';
 import { decimalFromDb, decimalToDb } from '../../platform/database/decimals';
 import { type By, Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
 import { writeJournal } from '../../platform/journal/journal';
 import { orNotFound, orRefuse } from '../../platform/problems';
+import { refuseTwice } from './each-lot-once';
 import type { DispatchView, ReturnDto, ReturnLineDto } from './dispatches.dto';
 import {
   type DispatchRow,
@@ -18,15 +19,12 @@ import {
 
 type Line = DispatchRow['lines'][number];
 
-const shareOfLine = (line: Line, quantity: Decimal): StockShare =>
-  shareOf(
-    {
-      quantity: decimalFromDb(line.quantity),
-      massG: decimalFromDb(line.massG),
-      cost: decimalFromDb(line.cost),
-    },
-    quantity,
-  );
+/** What is still out of a line, with its weight and cost: the last return takes the rest. */
+const stillOut = (line: Line, returned: StockShare | undefined): StockShare => ({
+  quantity: decimalFromDb(line.quantity).minus(returned?.quantity ?? ZERO),
+  massG: decimalFromDb(line.massG).minus(returned?.massG ?? ZERO),
+  cost: decimalFromDb(line.cost).minus(returned?.cost ?? ZERO),
+});
 
 const movement = (
   by: By,
@@ -63,6 +61,7 @@ export class ReturnsService {
         tx,
         dispatch.lines.map(({ id }) => id),
       );
+      refuseTwice(dto.lines.map(({ lotCode }) => lotCode));
       const eventId = newId();
       const movements = dto.lines.flatMap((returned) =>
         this.movementsOf(by, dispatch, before, returned, dto.reason, eventId),
@@ -88,7 +87,7 @@ export class ReturnsService {
   private movementsOf(
     by: By,
     dispatch: DispatchRow,
-    before: ReadonlyMap<string, Decimal>,
+    before: ReadonlyMap<string, StockShare>,
     dto: ReturnLineDto,
     reason: string,
     eventId: string,
@@ -97,15 +96,9 @@ export class ReturnsService {
     const line = orNotFound(found, `lot on dispatch ${dispatch.code}`, dto.lotCode);
     const unit = line.lot.unit === 'pc' ? 'pc' : 'g';
     const asked = checkQuantity(`lot ${dto.lotCode}`, unit, new Decimal(dto.quantity));
-    const quantity = orRefuse(
-      checkReturn(
-        dto.lotCode,
-        decimalFromDb(line.quantity),
-        before.get(line.id) ?? new Decimal(0),
-        orRefuse(asked),
-      ),
-    );
-    const share = shareOfLine(line, quantity);
+    const out = stillOut(line, before.get(line.id));
+    const quantity = orRefuse(checkReturn(dto.lotCode, out.quantity, orRefuse(asked)));
+    const share = shareOf(out, quantity);
     const back = movement(by, line, share, { kind: 'returned', reason, eventId });
     if (dto.outcome === 'restocked') return [back];
     return [back, movement(by, line, negated(share), { kind: 'wasted', reason, eventId })];
