@@ -9,6 +9,10 @@ import { DispatchesModule } from './modules/dispatches';
 import { HealthModule } from './modules/health';
 import { ItemsModule } from './modules/items';
 import { LotsModule } from './modules/lots';
+import { LotDatesModule } from './modules/lot-dates';
+import { MetersModule } from './modules/meters';
+import { RecipesModule } from './modules/recipes';
+import { ReferenceIngredientsModule } from './modules/reference-ingredients';
 import { MouldDesignsModule } from './modules/mould-designs';
 import { MouldsModule } from './modules/moulds';
 import { PlacesModule } from './modules/places';
@@ -35,6 +39,10 @@ const slices = [
   SpecificationsModule,
   DeliveriesModule,
   LotsModule,
+  ReferenceIngredientsModule,
+  RecipesModule,
+  MetersModule,
+  LotDatesModule,
   MouldDesignsModule,
   MouldsModule,
   TanksModule,

@@ -8,11 +8,12 @@ import {
   type BalanceFinding,
   type Caution,
   type FatMix,
+  type MakeUp,
   type Pot,
 } from '../composition';
 import { chocolateShare, type ChocolateShare } from '../moulding';
 import { ok, type Result } from '../refusals/result';
-import { shelfLife, type ComponentLife, type ShelfLife } from '../shelf-life';
+import { shelfLife, type ComponentLife, type LifeFacts, type ShelfLife } from '../shelf-life';
 import type { NutritionPer100g } from '../specification';
 import { Decimal, sum } from '../units';
 import {
@@ -67,16 +68,7 @@ export const analyseRecipe = (facts: AnalysisFacts): Result<RecipeAnalysis, MixR
   const isFilling = content.yieldPieces === null;
   const estimate = isFilling ? estimateWaterActivity(makeUp) : null;
   const waterActivity = estimate ? rulingWaterActivity(estimate, facts.readings) : NOT_READ;
-  const components = componentLives(content, book);
-  const { ph } = facts;
-  const life = shelfLife({
-    stated: content.life,
-    waterActivity,
-    makeUp,
-    ph,
-    components,
-    isFilling,
-  });
+  const life = shelfLife(lifeFactsOf(facts, makeUp, waterActivity));
   const leaves = leavesOf(content, book);
   const outG = totalG(makeUp);
   return ok({
@@ -100,6 +92,20 @@ export const analyseRecipe = (facts: AnalysisFacts): Result<RecipeAnalysis, MixR
     ]),
   });
 };
+
+/** What the life of a recipe is judged by. */
+export const lifeFactsOf = (
+  { content, book, ph }: AnalysisFacts,
+  makeUp: MakeUp,
+  waterActivity: RulingWaterActivity,
+): LifeFacts => ({
+  stated: content.life,
+  waterActivity,
+  makeUp,
+  ph,
+  components: componentLives(content, book),
+  isFilling: content.yieldPieces === null,
+});
 
 const distinct = (cautions: readonly Caution[]): Caution[] => [
   ...new Map(cautions.map((caution) => [caution.code, caution])).values(),

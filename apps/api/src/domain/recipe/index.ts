@@ -1,4 +1,5 @@
 export { designedAllergens, leavesOf, type DesignedAllergen } from './allergens';
+export { acceptRecipe } from './accept';
 export { analyseRecipe, type AnalysisFacts, type RecipeAnalysis } from './analysis';
 export type { BookItem, RecipeBook } from './book';
 export { refuseCircle } from './circle';

@@ -1,0 +1,1 @@
+export { LotDatesModule } from './lot-dates.module';

@@ -1,0 +1,2 @@
+export { MetersModule } from './meters.module';
+export { loadUncertainties } from './uncertainty.queries';

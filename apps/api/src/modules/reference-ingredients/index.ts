@@ -1,0 +1,1 @@
+export { ReferenceIngredientsModule } from './reference-ingredients.module';
