@@ -18,6 +18,8 @@ export interface TextMark {
   readonly yMm: number;
   readonly sizePt: number;
   readonly colour: string;
+  /** Reads upwards from (x, y): headings of narrow columns. */
+  readonly turned?: boolean;
 }
 
 export interface RuleMark {

@@ -15,12 +15,17 @@ export interface PdfHead {
 
 const drawText = (doc: PDFKit.PDFDocument, mark: TextMark, xMm: number, yMm: number): void => {
   doc.fontSize(mark.sizePt).fillColor(mark.colour);
+  const isTurned = mark.turned === true;
+  if (isTurned) {
+    doc.save().rotate(-90, { origin: [mmToPt(xMm + mark.xMm), mmToPt(yMm + mark.yMm)] });
+  }
   for (const { text, face, xMm: fragmentX } of mark.line.fragments) {
     doc.font(face).text(text, mmToPt(xMm + mark.xMm + fragmentX), mmToPt(yMm + mark.yMm), {
       lineBreak: false,
       baseline: 'alphabetic',
     });
   }
+  if (isTurned) doc.restore();
 };
 
 /** All bars are one path, filled once, so that no renderer leaves seams between rows. */

@@ -1,6 +1,7 @@
 import { INK, placeText, SOFT, type Mark } from './drawing';
 import { lineHeightMm, setText } from './set-text';
-import { BODY, HEADING, SMALL, type Sheet } from './sheet';
+import type { Sheet } from './sheet';
+import { BODY, HEADING, SMALL } from './sheet-style';
 import { SHEET_WORDS } from './sheet.words';
 import { BOLD_MODULE_MM, barSymbol, symbolSize, type SymbolKind } from './symbols';
 import type { Words } from './words';
@@ -34,10 +35,10 @@ export const titleBlock = (
   sheet.space(4);
 };
 
-export const heading = (sheet: Sheet, words: string): void => {
+export const heading = (sheet: Sheet, words: string, style = HEADING): void => {
   sheet.need(18);
   sheet.space(3);
-  sheet.text([{ text: words, bold: true }], HEADING);
+  sheet.text([{ text: words, bold: true }], style);
   sheet.space(1.5);
 };
 

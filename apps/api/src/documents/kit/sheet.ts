@@ -1,33 +1,14 @@
-import { PAGE_SIZES_MM, type PageSize } from '../../domain/printing';
-import { HAIRLINE, INK, placeText, SOFT, type Mark, type TextStyle } from './drawing';
-import { instantText } from './formats';
-import type { PaperLanguage } from './language';
+import { PAGE_SIZES_MM } from '../../domain/printing';
+import { HAIRLINE, placeText, type Mark, type TextStyle } from './drawing';
+import type { PaperContext } from './paper-context';
 import { Pdf } from './pdf';
 import { substituteSigns } from './printable';
-import { SHEET_WORDS } from './sheet.words';
+import { pageFurniture } from './sheet-furniture';
+import { BODY, MARGIN_MM } from './sheet-style';
 import { asRuns, type Run, type Words } from './words';
 
-/** What every paper of the workshop is told besides its own content. */
-export interface PaperContext {
-  readonly language: PaperLanguage;
-  readonly workshop: {
-    readonly name: string;
-    readonly addressLines: readonly string[];
-    readonly phone: string | null;
-    readonly email: string | null;
-  };
-  readonly timeZone: string;
-  readonly page: PageSize;
-  /** Passed in, so that the same content gives the same bytes. */
-  readonly createdAt: Date;
-  readonly printedBy: string;
-}
-
-const MARGIN_MM = 18;
 const FOOT_MM = 18;
 const RUNNING_HEAD_MM = 11;
-export const BODY: TextStyle = { sizePt: 9 };
-const SMALL: TextStyle = { sizePt: 7.5, colour: SOFT };
 
 /** A4 or Letter pages that fill from the top. Pages are kept as marks until the number is known. */
 export class Sheet {
@@ -107,58 +88,21 @@ export class Sheet {
     this.add({ kind: 'rule', ...at, heightMm, colour });
   }
 
-  private furniture(page: number, count: number): Mark[] {
-    const { workshop, language, createdAt, timeZone, printedBy } = this.context;
-    const words = SHEET_WORDS[language];
-    const line = (text: string, yMm: number, align: 'left' | 'right'): readonly Mark[] =>
-      placeText(
-        this.printable(text),
-        { xMm: this.leftMm, yMm, widthMm: this.widthMm },
-        { ...SMALL, align },
-      ).marks;
-    const footMm = this.bottomMm + 5;
-    const printed = words.printed(instantText(createdAt, timeZone, language), printedBy);
-    const note = page === count && this.hasSubstitutes ? ` · ${words.substitutes}` : '';
-    const head: Mark[] =
-      page === 1
-        ? []
-        : [
-            ...line(this.title, MARGIN_MM - 2, 'left'),
-            {
-              kind: 'rule',
-              xMm: this.leftMm,
-              yMm: MARGIN_MM + 3,
-              widthMm: this.widthMm,
-              heightMm: 0.2,
-              colour: HAIRLINE,
-            },
-          ];
-    return [
-      ...head,
-      {
-        kind: 'rule',
-        xMm: this.leftMm,
-        yMm: footMm - 1.5,
-        widthMm: this.widthMm,
-        heightMm: 0.2,
-        colour: HAIRLINE,
-      },
-      ...line(`${workshop.name} · ${printed}${note}`, footMm, 'left'),
-      ...line(words.page(page, count), footMm, 'right'),
-    ];
-  }
-
   finish(): Promise<Buffer> {
     const { language, workshop, createdAt } = this.context;
     const pdf = new Pdf({ title: this.title, language, author: workshop.name, createdAt });
     for (const [index, marks] of this.pages.entries()) {
       pdf.addPage(...this.pageSize);
       pdf.draw({ marks });
-      pdf.draw({ marks: this.furniture(index + 1, this.pages.length) });
+      pdf.draw({
+        marks: pageFurniture(this, {
+          title: this.title,
+          page: index + 1,
+          count: this.pages.length,
+          hasSubstitutes: this.hasSubstitutes,
+        }),
+      });
     }
     return pdf.finish();
   }
 }
-
-export const HEADING: TextStyle = { sizePt: 11, colour: INK };
-export { SMALL };

@@ -1,51 +1,22 @@
 import { HAIRLINE, INK, placeLines, SOFT, type Mark } from './drawing';
 import { lineHeightMm, setText, type Line } from './set-text';
 import type { Sheet } from './sheet';
-import { FINE_MODULE_MM, symbolSize, type BarSymbol } from './symbols';
-import type { Words } from './words';
+import {
+  cellObject,
+  emphasise,
+  isWords,
+  type Cell,
+  type Placed,
+  type Row,
+  type Table,
+} from './table-cells';
 
-export interface Column {
-  readonly title: string;
-  /** Share of the width, against the other columns. */
-  readonly share: number;
-  readonly align?: 'left' | 'right' | 'centre';
-}
+export type { Cell, Column, Row, Table } from './table-cells';
 
-/** What stands in a cell: words, a code to scan, a box to tick, or a line to write on. */
-export type Cell = Words | { readonly symbol: BarSymbol } | { readonly form: 'tick' | 'write' };
-
-export interface Row {
-  readonly cells: readonly Cell[];
-  /** Totals and sums: bold, with a rule above. */
-  readonly strong?: boolean;
-}
-
-export interface Table {
-  readonly columns: readonly Column[];
-  readonly rows: readonly Row[];
-  readonly sizePt?: number;
-  /** Least height of a row, for papers that are filled in by hand. */
-  readonly rowMm?: number;
-}
-
-const PAD_X_MM = 1.2;
+/** Between two columns. */
+const GAP_MM = 3.2;
 const PAD_Y_MM = 1.1;
 const HEAD_PT = 7.5;
-const TICK_MM = 3.6;
-
-interface Placed {
-  readonly xMm: number;
-  readonly widthMm: number;
-  readonly align: 'left' | 'right' | 'centre';
-}
-
-const isWords = (cell: Cell): cell is Words => typeof cell === 'string' || Array.isArray(cell);
-
-const emphasise = (cell: Cell, strong: boolean): Cell => {
-  if (!strong || !isWords(cell)) return cell;
-  const runs = typeof cell === 'string' ? [{ text: cell }] : cell;
-  return runs.map((run) => ({ ...run, bold: true }));
-};
 
 class TableSetter {
   private readonly columns: readonly Placed[];
@@ -57,25 +28,26 @@ class TableSetter {
   ) {
     this.sizePt = table.sizePt ?? 8.5;
     const total = table.columns.reduce((sum, { share }) => sum + share, 0);
+    const roomMm = sheet.widthMm - (table.columns.length - 1) * GAP_MM;
     let xMm = sheet.leftMm;
     this.columns = table.columns.map(({ share, align = 'left' }) => {
-      const widthMm = (sheet.widthMm * share) / total;
+      const widthMm = (roomMm * share) / total;
       const placed = { xMm, widthMm, align };
-      xMm += widthMm;
+      xMm += widthMm + GAP_MM;
       return placed;
     });
   }
 
   private lines(cell: Cell, column: Placed): Line[] {
     if (!isWords(cell)) return [];
-    return setText(this.sheet.printable(cell), column.widthMm - 2 * PAD_X_MM, this.sizePt);
+    return setText(this.sheet.printable(cell), column.widthMm, this.sizePt);
   }
 
   head(): void {
     const titles = this.table.columns.map(({ title }, index) => {
       const column = this.columns[index];
       if (column === undefined) return { lines: [], at: undefined };
-      const lines = setText([{ text: title, bold: true }], column.widthMm - 2 * PAD_X_MM, HEAD_PT);
+      const lines = setText([{ text: title, bold: true }], column.widthMm, HEAD_PT);
       return { lines, at: column };
     });
     const deepest = Math.max(...titles.map(({ lines }) => lines.length));
@@ -93,42 +65,8 @@ class TableSetter {
   }
 
   private place(lines: Line[], at: Placed, yMm: number, sizePt: number, colour: string): Mark[] {
-    const box = { xMm: at.xMm + PAD_X_MM, yMm, widthMm: at.widthMm - 2 * PAD_X_MM };
+    const box = { xMm: at.xMm, yMm, widthMm: at.widthMm };
     return placeLines(lines, box, { sizePt, colour, align: at.align });
-  }
-
-  /** What isn't words, and how high it is. */
-  private object(
-    cell: Cell,
-    at: Placed,
-    yMm: number,
-    rowMm: number,
-  ): { marks: Mark[]; heightMm: number } {
-    if (isWords(cell)) return { marks: [], heightMm: 0 };
-    if ('symbol' in cell) {
-      const { widthMm, heightMm } = symbolSize(cell.symbol, FINE_MODULE_MM);
-      const xMm = at.xMm + (at.widthMm - widthMm) / 2;
-      const mark = {
-        kind: 'symbol',
-        symbol: cell.symbol,
-        xMm,
-        yMm,
-        moduleMm: FINE_MODULE_MM,
-      } as const;
-      return { marks: [mark], heightMm };
-    }
-    if (cell.form === 'tick') {
-      const box = { widthMm: TICK_MM, heightMm: TICK_MM, lineMm: 0.3 };
-      return {
-        marks: [{ kind: 'box', xMm: at.xMm + PAD_X_MM, yMm: yMm + 0.2, ...box }],
-        heightMm: TICK_MM,
-      };
-    }
-    const rule = { widthMm: at.widthMm - 2 * PAD_X_MM, heightMm: 0.2, colour: SOFT };
-    return {
-      marks: [{ kind: 'rule', xMm: at.xMm + PAD_X_MM, yMm: yMm + rowMm - 1.2, ...rule }],
-      heightMm: 0,
-    };
   }
 
   row({ cells, strong = false }: Row): void {
@@ -138,7 +76,7 @@ class TableSetter {
         cell,
         at,
         lines: this.lines(cell, at),
-        objectMm: this.object(cell, at, 0, 0).heightMm,
+        objectMm: cellObject(cell, at, 0, 0).heightMm,
       };
     });
     const lineMm = lineHeightMm(this.sizePt);
@@ -162,7 +100,7 @@ class TableSetter {
       for (const { cell, at, lines } of set) {
         const part = isLast ? lines.slice(from) : lines.slice(from, from + fits);
         this.sheet.add(...this.place(part, at, yMm, this.sizePt, INK));
-        if (from === 0) this.sheet.add(...this.object(cell, at, yMm, partMm).marks);
+        if (from === 0) this.sheet.add(...cellObject(cell, at, yMm, partMm).marks);
       }
       this.sheet.space(partMm + 2 * PAD_Y_MM);
       from += fits;

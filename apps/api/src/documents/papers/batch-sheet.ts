@@ -1,5 +1,6 @@
 import { dayText, instantText, numberText, quantityText } from '../kit/formats';
-import { Sheet, type PaperContext } from '../kit/sheet';
+import type { PaperContext } from '../kit/paper-context';
+import { Sheet } from '../kit/sheet';
 import { caution, facts, heading, linesToWrite, titleBlock } from '../kit/sheet-parts';
 import { barSymbol } from '../kit/symbols';
 import { table, type Row } from '../kit/table';
@@ -121,7 +122,7 @@ export const batchSheet = (view: BatchSheetView, context: PaperContext): Promise
   heading(sheet, words.toWeigh);
   table(sheet, {
     columns: [
-      { title: words.done, share: 5 },
+      { title: '', share: 5 },
       { title: words.component, share: 27 },
       { title: words.lot, share: 20 },
       { title: words.scan, share: 11, align: 'centre' },
@@ -135,7 +136,7 @@ export const batchSheet = (view: BatchSheetView, context: PaperContext): Promise
     heading(sheet, words.steps);
     table(sheet, {
       columns: [
-        { title: words.done, share: 5 },
+        { title: '', share: 5 },
         { title: words.step, share: 45 },
         { title: words.limits, share: 27 },
         { title: words.measured, share: 18 },

@@ -8,7 +8,6 @@ interface BatchSheetWords {
   readonly place: string;
   readonly planned: string;
   readonly toWeigh: string;
-  readonly done: string;
   readonly component: string;
   readonly lot: string;
   readonly scan: string;
@@ -38,7 +37,6 @@ export const BATCH_SHEET_WORDS: Translated<BatchSheetWords> = {
     place: 'Place',
     planned: 'To make',
     toWeigh: 'To weigh',
-    done: 'Done',
     component: 'What',
     lot: 'Lot, date',
     scan: 'Scan',
@@ -54,8 +52,8 @@ export const BATCH_SHEET_WORDS: Translated<BatchSheetWords> = {
     started: 'Begun at',
     finished: 'Finished at',
     signature: 'Name',
-    contains: (names) => `allergens of the lots listed: ${names}.`,
-    allergensUnknown: 'the allergens of at least one lot listed are unknown.',
+    contains: (names) => `Allergens of the lots listed: ${names}.`,
+    allergensUnknown: 'The allergens of at least one lot listed are unknown.',
     roles: {
       base: 'base',
       infusion: 'infusion',
@@ -78,7 +76,6 @@ export const BATCH_SHEET_WORDS: Translated<BatchSheetWords> = {
     place: 'Lieu',
     planned: 'À faire',
     toWeigh: 'À peser',
-    done: 'Fait',
     component: 'Quoi',
     lot: 'Lot, date',
     scan: 'Scanner',
@@ -94,8 +91,8 @@ export const BATCH_SHEET_WORDS: Translated<BatchSheetWords> = {
     started: 'Commencé à',
     finished: 'Terminé à',
     signature: 'Nom',
-    contains: (names) => `allergènes des lots listés : ${names}.`,
-    allergensUnknown: 'les allergènes d’au moins un lot listé sont inconnus.',
+    contains: (names) => `Allergènes des lots listés : ${names}.`,
+    allergensUnknown: 'Les allergènes d’au moins un lot listé sont inconnus.',
     roles: {
       base: 'base',
       infusion: 'infusion',

@@ -14,30 +14,30 @@ interface CautionWords {
 export const CAUTIONS: Translated<CautionWords> = {
   en: {
     allergens:
-      'read from the suppliers’ specifications and the lots as booked. Unknown is not absent. If in doubt, don’t serve; ask the workshop. Rules differ by country: follow your food authority and qualified advice.',
+      'Read from the suppliers’ specifications and the lots as booked. Unknown is not absent. If in doubt, don’t serve; ask the workshop. Rules differ by country: follow your food authority and qualified advice.',
     dates:
-      'dates are as good as the recipe’s shelf-life record and the cold kept since. Check the goods; when in doubt, throw out.',
+      'Dates are as good as the recipe’s shelf-life record and the cold kept since. Check the goods; when in doubt, throw out.',
     waterActivity:
-      'an estimated water activity is no measurement. Have the product measured before a longer life is promised.',
+      'An estimated water activity is no measurement. Have the product measured before a longer life is promised.',
     recallScope:
-      'this list holds what was booked. Goods that were moved, mixed or sold without a booking are not on it. Who must be told, and how fast, is decided with your food authority.',
+      'This list holds what was booked. Goods that were moved, mixed or sold without a booking are not on it. Who must be told, and how fast, is decided with your food authority.',
     tankScope:
-      'in a tank, everything charged since it was last empty and clean may be in every lot after it; shares are estimates and never narrow the scope.',
-    diary: 'a read-out of what was recorded. Missing readings are missing; nothing was filled in.',
-    prices: 'check VAT and price-marking rules with your authority or accountant before use.',
+      'In a tank, everything charged since it was last empty and clean may be in every lot after it; shares are estimates and never narrow the scope.',
+    diary: 'A read-out of what was recorded. Missing readings are missing; nothing was filled in.',
+    prices: 'Check VAT and price-marking rules with your authority or accountant before use.',
   },
   fr: {
     allergens:
-      'établi d’après les fiches des fournisseurs et les lots enregistrés. Inconnu ne veut pas dire absent. En cas de doute, ne pas servir ; demander à l’atelier. Les règles varient selon les pays : suivre l’autorité sanitaire et un avis qualifié.',
+      'Établi d’après les fiches des fournisseurs et les lots enregistrés. Inconnu ne veut pas dire absent. En cas de doute, ne pas servir ; demander à l’atelier. Les règles varient selon les pays : suivre l’autorité sanitaire et un avis qualifié.',
     dates:
-      'les dates valent ce que valent l’étude de conservation de la recette et le froid tenu depuis. Contrôler la marchandise ; en cas de doute, jeter.',
+      'Les dates valent ce que valent l’étude de conservation de la recette et le froid tenu depuis. Contrôler la marchandise ; en cas de doute, jeter.',
     waterActivity:
-      'une activité de l’eau estimée n’est pas une mesure. Faire mesurer le produit avant d’annoncer une durée plus longue.',
+      'Une activité de l’eau estimée n’est pas une mesure. Faire mesurer le produit avant d’annoncer une durée plus longue.',
     recallScope:
-      'cette liste contient ce qui a été enregistré. Ce qui a été déplacé, mélangé ou vendu sans enregistrement n’y figure pas. Qui avertir, et sous quel délai, se décide avec l’autorité sanitaire.',
+      'Cette liste contient ce qui a été enregistré. Ce qui a été déplacé, mélangé ou vendu sans enregistrement n’y figure pas. Qui avertir, et sous quel délai, se décide avec l’autorité sanitaire.',
     tankScope:
-      'dans une cuve, tout ce qui a été chargé depuis le dernier vidage avec nettoyage peut se trouver dans chaque lot suivant ; les parts sont des estimations et ne réduisent jamais le périmètre.',
-    diary: 'extrait de ce qui a été enregistré. Un relevé manquant manque ; rien n’a été complété.',
-    prices: 'vérifier la TVA et les règles d’affichage des prix avant usage.',
+      'Dans une cuve, tout ce qui a été chargé depuis le dernier vidage avec nettoyage peut se trouver dans chaque lot suivant ; les parts sont des estimations et ne réduisent jamais le périmètre.',
+    diary: 'Extrait de ce qui a été enregistré. Un relevé manquant manque ; rien n’a été complété.',
+    prices: 'Vérifier la TVA et les règles d’affichage des prix avant usage.',
   },
 };

@@ -1,6 +1,7 @@
 import { dayText } from '../kit/formats';
 import type { Translated } from '../kit/language';
-import { Sheet, type PaperContext } from '../kit/sheet';
+import type { PaperContext } from '../kit/paper-context';
+import { Sheet } from '../kit/sheet';
 import { caution, heading, titleBlock } from '../kit/sheet-parts';
 import { table } from '../kit/table';
 import { CAUTIONS } from './cautions.words';

@@ -1,0 +1,102 @@
+import type { NutritionPanel, NutritionRow } from '../../domain/label/content';
+import { HAIRLINE, INK, placeText } from '../kit/drawing';
+import { lineHeightMm, setText } from '../kit/set-text';
+import type { Words } from '../kit/words';
+import type { Stack } from './stack';
+
+const columnsOf = (panel: NutritionPanel): ((row: NutritionRow) => string)[] => [
+  (row) => row.amount,
+  ...(panel.portionHeading === null ? [] : [(row: NutritionRow) => row.portion ?? '']),
+  ...(panel.percentHeading === null ? [] : [(row: NutritionRow) => row.percent ?? '']),
+];
+
+const headingsOf = (panel: NutritionPanel): string[] =>
+  [panel.amountHeading, panel.portionHeading, panel.percentHeading].filter((text) => text !== null);
+
+const INDENT_MM = 1.6;
+
+const widthOf = (words: Words, sizePt: number): number =>
+  Math.max(0, ...setText(words, 1000, sizePt).map(({ widthMm }) => widthMm));
+
+/** Width that each figure column needs: its widest figure, or the widest word of its heading. */
+const figureWidths = (panel: NutritionPanel, sizePt: number): number[] => {
+  const headings = headingsOf(panel);
+  return columnsOf(panel).map((read, index) => {
+    const words = (headings[index] ?? '')
+      .split(' ')
+      .map((text) => widthOf([{ text, bold: true }], sizePt));
+    return Math.max(...panel.rows.map((row) => widthOf(read(row), sizePt)), ...words) + 1.5;
+  });
+};
+
+/** One after the other, as Article 34(2) of Regulation (EU) No 1169/2011 allows for want of room. */
+const linear = (panel: NutritionPanel, stack: Stack, sizePt: number): void => {
+  const rows = panel.rows.map((row) => {
+    const others = [row.portion, row.percent].filter((text) => text !== null);
+    return `${row.label} ${row.amount}${others.length === 0 ? '' : ` (${others.join(', ')})`}`;
+  });
+  const headings = headingsOf(panel).join(', ');
+  stack.text(
+    [
+      { text: `${panel.title} `, bold: true },
+      {
+        text: `${[...panel.lead, headings].filter((text) => text !== '').join('; ')}: ${rows.join(', ')}.`,
+      },
+      { text: panel.notes.length === 0 ? '' : ` ${panel.notes.join(' ')}` },
+    ],
+    { sizePt },
+  );
+};
+
+const tableRow = (
+  stack: Stack,
+  label: Words,
+  figures: readonly Words[],
+  widths: readonly number[],
+  sizePt: number,
+  indentMm: number,
+): void => {
+  const figuresMm = widths.reduce((total, width) => total + width, 0);
+  const labelMm = stack.widthMm - figuresMm - indentMm;
+  const yMm = stack.endMm;
+  const placed = placeText(label, { xMm: stack.xMm + indentMm, yMm, widthMm: labelMm }, { sizePt });
+  let heightMm = Math.max(placed.heightMm, lineHeightMm(sizePt));
+  let xMm = stack.xMm + stack.widthMm - figuresMm;
+  stack.marks.push(...placed.marks);
+  for (const [index, widthMm] of widths.entries()) {
+    const figure = placeText(
+      figures[index] ?? '',
+      { xMm: xMm + 1.5, yMm, widthMm: widthMm - 1.5 },
+      { sizePt, align: 'right' },
+    );
+    stack.marks.push(...figure.marks);
+    heightMm = Math.max(heightMm, figure.heightMm);
+    xMm += widthMm;
+  }
+  stack.space(heightMm);
+};
+
+/** A table when the label is wide enough for its figures and half as much again, else run on. */
+export const nutritionPanel = (panel: NutritionPanel, stack: Stack, sizePt: number): void => {
+  const widths = figureWidths(panel, sizePt);
+  const figuresMm = widths.reduce((total, width) => total + width, 0);
+  const widestLabel = Math.max(
+    ...panel.rows.flatMap(({ label }) => label.split(' ').map((word) => widthOf(word, sizePt))),
+  );
+  if (stack.widthMm - figuresMm - INDENT_MM < Math.max(widestLabel, stack.widthMm * 0.35)) {
+    linear(panel, stack, sizePt);
+    return;
+  }
+  stack.text([{ text: panel.title, bold: true }], { sizePt });
+  for (const line of panel.lead) stack.text(line, { sizePt });
+  stack.rule(INK, 0.25);
+  const headings = headingsOf(panel).map((text) => [{ text, bold: true }]);
+  tableRow(stack, '', headings, widths, sizePt, 0);
+  for (const row of panel.rows) {
+    stack.rule(HAIRLINE, 0.1);
+    const figures = columnsOf(panel).map((read) => read(row));
+    tableRow(stack, row.label, figures, widths, sizePt, row.indented ? INDENT_MM : 0);
+  }
+  stack.rule(INK, 0.25);
+  for (const note of panel.notes) stack.text(note, { sizePt });
+};

@@ -1,0 +1,155 @@
+import { Decimal, sum } from '../../domain/units';
+import { dayText, instantText, quantityText } from '../kit/formats';
+import type { PaperContext } from '../kit/paper-context';
+import { Sheet } from '../kit/sheet';
+import { caution, facts, heading, titleBlock } from '../kit/sheet-parts';
+import { table, type Row } from '../kit/table';
+import { CAUTIONS } from './cautions.words';
+import type { RecallCustomer, RecallSale, RecallView } from './recall-view';
+import { RECALL_WORDS } from './recall.words';
+
+const saleCells = (sale: RecallSale, { language }: PaperContext): Row['cells'] => [
+  [{ text: sale.itemName }, { text: `\n${sale.lotCode}`, bold: true }],
+  [{ text: quantityText(sale.quantity, sale.unit, language), bold: true }],
+  `${dayText(sale.sentOn, language)}\n${sale.dispatchCode}`,
+];
+
+const customerRows = (customer: RecallCustomer, context: PaperContext): Row[] => {
+  const reach = [customer.phone, customer.email].filter((line) => line !== null);
+  return customer.sales.map((sale, index) => ({
+    cells: [
+      index === 0
+        ? [
+            { text: customer.name, bold: true },
+            { text: ['', ...customer.addressLines, ...reach].join('\n') },
+          ]
+        : '',
+      ...saleCells(sale, context),
+      index === 0 ? { form: 'tick' } : '',
+    ],
+  }));
+};
+
+/** `3 × ` of each unit: grams and pieces are never added together. */
+const sumByUnit = (
+  rows: readonly { readonly quantity: string; readonly unit: 'g' | 'pc' }[],
+  { language }: PaperContext,
+  add: (values: readonly string[]) => string,
+): string =>
+  (['g', 'pc'] as const)
+    .map((unit) => ({
+      unit,
+      values: rows.filter((row) => row.unit === unit).map((r) => r.quantity),
+    }))
+    .filter(({ values }) => values.length > 0)
+    .map(({ unit, values }) => quantityText(add(values), unit, language))
+    .join(' + ');
+
+const section = (
+  sheet: Sheet,
+  title: string,
+  rows: readonly Row[],
+  columns: readonly { title: string; share: number; align?: 'right' | 'centre' }[],
+): void => {
+  heading(sheet, title);
+  if (rows.length === 0) sheet.text(RECALL_WORDS[sheet.context.language].none);
+  else table(sheet, { columns, rows });
+};
+
+const addDecimals = (values: readonly string[]): string =>
+  sum(values.map((value) => new Decimal(value))).toFixed(3);
+
+/** Who has what of the recalled lots, what is still here, and whether it is on hold. */
+export const recallList = (view: RecallView, context: PaperContext): Promise<Buffer> => {
+  const { language, timeZone } = context;
+  const words = RECALL_WORDS[language];
+  const sheet = new Sheet(context, `${words.listTitle} ${view.code}`);
+  const lead = view.mode === 'rehearsal' ? `${words.rehearsal} · ` : '';
+  titleBlock(sheet, words.listTitle, [{ text: lead, bold: true }, { text: view.code }], {
+    kind: 'qrcode',
+    text: view.code,
+  });
+  if (view.mode === 'rehearsal') caution(sheet, words.rehearsalNote);
+  facts(sheet, [
+    [words.reason, [{ text: view.reason, bold: true }]],
+    [words.opened, instantText(view.openedAt, timeZone, language)],
+    [words.asked, instantText(view.askedAt, timeZone, language)],
+  ]);
+  caution(sheet, CAUTIONS[language].recallScope);
+  const sold = view.customers.flatMap(({ sales }) => sales);
+  const total = (rows: readonly { quantity: string; unit: 'g' | 'pc' }[]): string =>
+    sumByUnit(rows, context, addDecimals) || '0';
+  heading(sheet, words.totals);
+  facts(
+    sheet,
+    [
+      [words.customers, `${total(sold)} (${view.customers.length})`],
+      [words.counter, total(view.counter)],
+      [words.onHand, total(view.onHand)],
+      [words.ended, total(view.ended)],
+    ],
+    60,
+  );
+  const sale = [
+    { title: `${words.what}, ${words.lot}`, share: 32 },
+    { title: words.quantity, share: 15, align: 'right' as const },
+    { title: words.sent, share: 22 },
+  ];
+  section(
+    sheet,
+    words.customers,
+    view.customers.flatMap((customer) => customerRows(customer, context)),
+    [{ title: words.contact, share: 34 }, ...sale, { title: words.told, share: 8 }],
+  );
+  section(
+    sheet,
+    words.counter,
+    view.counter.map((row) => ({ cells: saleCells(row, context) })),
+    sale,
+  );
+  if (view.counter.length > 0) sheet.text(words.counterNote);
+  section(
+    sheet,
+    words.onHand,
+    view.onHand.map((stock) => ({
+      cells: [
+        [{ text: stock.itemName }, { text: `\n${stock.lotCode}`, bold: true }],
+        quantityText(stock.quantity, stock.unit, language),
+        stock.placeName ?? '',
+        [{ text: stock.held ? words.yes : words.no, bold: !stock.held }],
+      ],
+    })),
+    [...sale.slice(0, 2), { title: words.place, share: 24 }, { title: words.held, share: 12 }],
+  );
+  section(
+    sheet,
+    words.ended,
+    view.ended.map((end) => ({
+      cells: [end.what, end.lotCode, quantityText(end.quantity, end.unit, language)],
+    })),
+    [
+      { title: words.what, share: 50 },
+      { title: words.lot, share: 25 },
+      { title: words.quantity, share: 20, align: 'right' },
+    ],
+  );
+  section(
+    sheet,
+    words.lots,
+    view.lots.map((lot) => ({
+      cells: [
+        [{ text: lot.code, bold: true }],
+        lot.itemName,
+        quantityText(lot.quantity, lot.unit, language),
+        lot.date === null ? '' : `${words[lot.dateKind]} ${dayText(lot.date, language)}`,
+      ],
+    })),
+    [
+      { title: words.lot, share: 20 },
+      { title: words.what, share: 40 },
+      { title: words.quantity, share: 16, align: 'right' },
+      { title: words.date, share: 26 },
+    ],
+  );
+  return sheet.finish();
+};
