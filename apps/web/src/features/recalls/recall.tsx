@@ -1,3 +1,126 @@
-const Recall = () => null;
+import { useState } from 'react';
+import { useRead } from '../../api/use-api';
+import { useMay } from '../../app/session';
+import { useParam } from '../../app/use-address';
+import { useFormats } from '../../shared/formats/use-formats';
+import { useMessages } from '../../shared/language/catalogue';
+import { useServiceWords } from '../../shared/language/words';
+import { Loaded } from '../../shared/kit/loaded';
+import { Caution, Page, Section, State } from '../../shared/kit/page';
+import { ReasonDialog } from '../../shared/kit/reason-dialog';
+import { recallMessages } from './messages';
+import { RecallSteps } from './recall-steps';
+import { ScopeCustomers, ScopeLots, ScopeSales } from './scope-tables';
+import { type Recall, useRecallStep } from './use-recall-step';
 
-export default Recall;
+const Changes = ({ recall }: { readonly recall: Recall }) => {
+  const t = useMessages(recallMessages);
+  if (recall.changes.length === 0) return null;
+  const said = { 'now-in-scope': 'now-in-scope', 'no-longer-in-scope': 'no-longer-in-scope', quantity: 'quantityChanged' } as const;
+  return (
+    <Section title={t('changes')}>
+      <ul className="plain-list">
+        {recall.changes.map((change, at) => (
+          <li key={`${change.lot}-${String(at)}`} className="row line">
+            <State tone="caution">{t(said[change.change as keyof typeof said])}</State> <code>{change.lot}</code> {change.detail}
+          </li>
+        ))}
+      </ul>
+    </Section>
+  );
+};
+
+const Record = ({ recall }: { readonly recall: Recall }) => {
+  const t = useMessages(recallMessages);
+  const formats = useFormats();
+  const said = (kind: string): string => {
+    const key = `act_${kind}`;
+    return key in recallMessages.messages ? t(key as 'act_note') : kind;
+  };
+  return (
+    <Section title={t('actions')}>
+      <ol className="plain-list">
+        {recall.actions.map((action, at) => (
+          <li key={`${action.at}-${String(at)}`} className="row line">
+            <strong>{said(action.kind)}</strong>
+            <span>{action.person}</span>
+            <span className="quiet">
+              {formats.instant(action.at)} · {t('after', { minutes: formats.number((action.afterSeconds / 60).toFixed(1), 1) })}
+            </span>
+            {typeof action.detail['text'] === 'string' && <span>{action.detail['text']}</span>}
+          </li>
+        ))}
+      </ol>
+    </Section>
+  );
+};
+
+const Case = ({ recall }: { readonly recall: Recall }) => {
+  const t = useMessages(recallMessages);
+  const step = useRecallStep(recall);
+  const mayAct = useMay('maker', 'seller') && recall.state !== 'closed';
+  const [out, setOut] = useState<ReadonlyMap<string, string>>(new Map());
+  const [taking, setTaking] = useState<string>();
+  return (
+    <>
+      <Caution>{recall.caution}</Caution>
+      <div className="halves">
+        <Section title={t('steps')}>
+          <RecallSteps recall={recall} excluded={out} mayAct={mayAct} />
+        </Section>
+        <div>
+          <Changes recall={recall} />
+          <Record recall={recall} />
+        </div>
+      </div>
+      <ScopeCustomers
+        recall={recall}
+        onTold={
+          mayAct
+            ? (customer) =>
+                void step('/api/recalls/{code}/notes', { kind: 'customer_told', customerId: customer.id }, t('toldLabel', { name: customer.name }))
+            : undefined
+        }
+      />
+      <ScopeLots recall={recall} out={out} onTakeOut={mayAct && recall.state === 'open' ? (lot) => setTaking(lot.code) : undefined} />
+      <ScopeSales recall={recall} />
+      {taking !== undefined && (
+        <ReasonDialog
+          title={t('takeOutWhy', { lot: taking })}
+          confirm={t('takeOut')}
+          onClose={() => setTaking(undefined)}
+          onReason={(reason) => {
+            setOut(new Map(out).set(taking, reason));
+            return Promise.resolve();
+          }}
+        />
+      )}
+    </>
+  );
+};
+
+const RecallPage = () => {
+  const code = useParam('code');
+  const t = useMessages(recallMessages);
+  const word = useServiceWords();
+  const recall = useRead('/api/recalls/{code}', { params: { path: { code } } });
+  return (
+    <Loaded query={recall}>
+      {(data) => (
+        <Page
+          title={`${t('number')} ${data.code}`}
+          lead={
+            <span className="row">
+              <State tone={data.mode === 'real' ? 'warn' : 'plain'}>{t(data.mode)}</State>
+              <State>{word(data.state)}</State> {data.reason} · {data.because.join('; ')}
+            </span>
+          }
+        >
+          <Case recall={data} />
+        </Page>
+      )}
+    </Loaded>
+  );
+};
+
+export default RecallPage;
