@@ -1,0 +1,2 @@
+export { verifyFromCommandLine } from './command-line';
+export { type Fault, verifyDatabase } from './verify-database';
