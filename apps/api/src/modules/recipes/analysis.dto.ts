@@ -74,7 +74,7 @@ export class CompositionView {
   softFatRatio: string | null;
 }
 
-export class BalanceView {
+export class RecipeBalanceView {
   @Text()
   quantity: string;
 
@@ -237,8 +237,8 @@ export class AnalysisView {
   @Nested(() => CompositionView)
   composition: CompositionView;
 
-  @ListOf(() => BalanceView)
-  balance: BalanceView[];
+  @ListOf(() => RecipeBalanceView)
+  balance: RecipeBalanceView[];
 
   @Nested(() => WaterActivityView)
   waterActivity: WaterActivityView;

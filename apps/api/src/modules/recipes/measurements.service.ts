@@ -14,7 +14,7 @@ import type {
 } from './measurements.dto';
 import { loadBook } from './recipe-book.queries';
 import { contentOfVersion } from './recipe-content';
-import { findVersion, type StoredVersion } from './recipes.repository';
+import { findVersion, findVersions, type StoredVersion } from './recipes.repository';
 
 const TABLE_CAUTION =
   'This workshop’s own figures: estimates from recipes as designed beside readings by calibrated ' +
@@ -121,6 +121,8 @@ const measuredVersions = async (tx: Tx): Promise<StoredVersion[]> => {
     LEFT JOIN batch ON batch.id = reading.batch_id
     WHERE reading.measure = 'water_activity'
       AND coalesce(lot.recipe_version_id, batch.recipe_version_id) IS NOT NULL`;
-  const versions = await Promise.all(rows.map(({ id }) => findVersion(tx, id)));
-  return versions.flatMap((version) => version ?? []);
+  return findVersions(
+    tx,
+    rows.map(({ id }) => id),
+  );
 };

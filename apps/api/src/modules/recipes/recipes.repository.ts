@@ -21,6 +21,13 @@ export type StoredVersion = Prisma.RecipeVersionGetPayload<{ include: typeof inc
 export const findVersion = (tx: Tx, id: string): Promise<StoredVersion | null> =>
   tx.recipeVersion.findUnique({ where: { id }, include: included });
 
+export const findVersions = (tx: Tx, ids: readonly string[]): Promise<StoredVersion[]> =>
+  tx.recipeVersion.findMany({
+    where: { id: { in: [...ids] } },
+    orderBy: [{ recipeId: 'asc' }, { number: 'asc' }],
+    include: included,
+  });
+
 /** Newest first. */
 export const listVersions = (tx: Tx, itemId: string): Promise<StoredVersion[]> =>
   tx.recipeVersion.findMany({
