@@ -8,6 +8,7 @@ import { DeliveriesModule } from './modules/deliveries';
 import { DispatchesModule } from './modules/dispatches';
 import { HealthModule } from './modules/health';
 import { ItemsModule } from './modules/items';
+import { LabelsModule } from './modules/labels';
 import { LotsModule } from './modules/lots';
 import { LotDatesModule } from './modules/lot-dates';
 import { MetersModule } from './modules/meters';
@@ -51,6 +52,7 @@ const slices = [
   PricingModule,
   WhatIfModule,
   TracingModule,
+  LabelsModule,
   RecallsModule,
   ComplaintsModule,
   HealthModule,

@@ -1,4 +1,4 @@
-import type { Language } from '../specification';
+import type { Allergen, Language } from '../specification';
 import type { Catalogue } from './catalogues/catalogue';
 import { de } from './catalogues/de';
 import { en } from './catalogues/en';
@@ -18,3 +18,7 @@ export const fill = (template: string, values: Readonly<Record<string, string>>)
     if (value === undefined) throw new RangeError(`no value for the slot ${slot} of a wording`);
     return value;
   });
+
+/** Everyday name of an allergen in a language, as it stands in a list. */
+export const allergenName = (allergen: Allergen, language: Language): string =>
+  wordsIn(language).allergens[allergen];

@@ -1,0 +1,1 @@
+export { LabelsModule } from './labels.module';
