@@ -500,6 +500,246 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/reference-ingredients": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["ReferenceIngredientsController_list"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/items/{id}/generic-composition": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put: operations["ReferenceIngredientsController_choose"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/recipes/analysis": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["RecipesController_analyseDraft"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/recipes/water-activity-record": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["RecipesController_ownTable"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/recipes/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["RecipesController_get"];
+        put: operations["RecipesController_change"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/recipes/{id}/analysis": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["RecipesController_analyse"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/recipes/{id}/measurements": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["RecipesController_measured"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/recipes/{id}/comparison/{otherId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["RecipesController_compare"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/recipes/{id}/scale": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["RecipesController_scale"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/items/{itemId}/recipes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["ItemRecipesController_list"];
+        put?: never;
+        post: operations["ItemRecipesController_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/meters/calibrations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["MetersController_list"];
+        put?: never;
+        post: operations["MetersController_calibrate"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/dates": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["LotDatesController_explain"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/freezing": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["LotDatesController_freeze"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/thawing": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["LotDatesController_thaw"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/imports/{register}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["ImportsController_export"];
+        put?: never;
+        post: operations["ImportsController_import"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/mould-designs": {
         parameters: {
             query?: never;
@@ -884,6 +1124,230 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/prices": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PricesController_list"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/prices/list.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PricesController_pdf"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/prices/thin-margins": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PricesController_thinMargins"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/prices/settings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PricesController_getSettings"];
+        put: operations["PricesController_changeSettings"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/items/{id}/cost": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["ItemPricesController_cost"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/cost": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["ItemPricesController_lotCost"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/items/{id}/price": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["ItemPricesController_price"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/items/{id}/price-rule": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put: operations["ItemPricesController_changeRule"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/items/{id}/prices": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["ItemPricesController_history"];
+        put?: never;
+        post: operations["ItemPricesController_setPrice"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/items/{id}/break-even": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["ItemPricesController_breakEven"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/what-if": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["WhatIfController_reckon"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/what-if/compare": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["WhatIfController_compare"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/what-if/scenarios": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["WhatIfController_list"];
+        put?: never;
+        post: operations["WhatIfController_save"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/what-if/scenarios/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put: operations["WhatIfController_change"];
+        post?: never;
+        delete: operations["WhatIfController_remove"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/lots/{code}/trace": {
         parameters: {
             query?: never;
@@ -956,6 +1420,150 @@ export interface paths {
             cookie?: never;
         };
         get: operations["TracingController_from"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/declaration": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["LabelsController_declaration"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/label.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["LabelsController_latestPdf"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/label-runs": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["LabelsController_labelRuns"];
+        put?: never;
+        post: operations["LabelsController_print"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/label-runs/{id}/label.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["LabelsController_pdf"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/contact-decisions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["LabelsController_decisions"];
+        put?: never;
+        post: operations["LabelsController_decide"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/quantity-checks": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["LabelsController_quantityChecks"];
+        put?: never;
+        post: operations["LabelsController_weigh"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/items/{id}/label-settings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["LabelSettingsController_ofItem"];
+        put: operations["LabelSettingsController_changeItem"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/workshop/label-settings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["LabelSettingsController_ofWorkshop"];
+        put: operations["LabelSettingsController_changeWorkshop"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/reports/allergens.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["LabelReportsController_allergens"];
         put?: never;
         post?: never;
         delete?: never;
@@ -1212,6 +1820,150 @@ export interface paths {
             cookie?: never;
         };
         get: operations["HealthController_metrics"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/tag.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PapersController_lotTag"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/deliveries/{id}/tags.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PapersController_deliveryTags"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/moulds/tags.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PapersController_mouldTags"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/tanks/tags.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PapersController_tankTags"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/places/tags.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PapersController_placeTags"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/batches/{id}/sheet.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PapersController_batchSheet"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/dispatches/{id}/note.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PapersController_deliveryNote"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/trace.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PapersController_lotTrace"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/moulds/{tag}/trace.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PapersController_mouldTrace"];
         put?: never;
         post?: never;
         delete?: never;
@@ -1904,6 +2656,592 @@ export interface components {
             /** Format: uuid */
             specificationId: string;
             reason: string;
+        };
+        ReferenceIngredientView: {
+            key: string;
+            nameEn: string;
+            nameFr: string;
+            /** @description Per 100 g, as a specification states it */
+            composition: {
+                [key: string]: unknown;
+            };
+            source: string;
+            /** @description Some figure was computed or assumed */
+            derived: boolean;
+            note: string | null;
+            /** Format: decimal */
+            statedGrams: string;
+            /** @description The row doesn’t come to 97–103 g */
+            flagged: boolean;
+        };
+        ReferenceIngredientsView: {
+            items: components["schemas"]["ReferenceIngredientView"][];
+            caution: string;
+        };
+        ChooseGenericDto: {
+            /** @description Key of a generic row; null takes it away */
+            key: string | null;
+        };
+        GenericChoiceView: {
+            /** Format: uuid */
+            itemId: string;
+            key: string | null;
+            caution: string;
+        };
+        RecipeLineDto: {
+            /**
+             * Format: uuid
+             * @description The component: an ingredient, or anything with a recipe of its own
+             */
+            itemId: string;
+            /**
+             * Format: decimal
+             * @description Grams, or pieces of a component that is kept by the piece
+             */
+            quantity: string;
+            /** @enum {string} */
+            role: "base" | "infusion" | "shell" | "filling" | "cap" | "decoration" | "slot" | "packaging";
+            note?: string | null;
+        };
+        ExpectedLossDto: {
+            step: string;
+            /** @enum {string} */
+            kind: "steam" | "held_back" | "scrapings" | "rejects" | "samples" | "other";
+            /**
+             * Format: decimal
+             * @description Per cent of what goes into the step, 0 to under 100
+             */
+            percent: string;
+            /** @description Roles of lines that it touches */
+            roles?: string[];
+            /** @description Acts after this line, from 1 */
+            afterLine?: number;
+            /**
+             * Format: decimal
+             * @description Liquid held back: grams per gram of strained solids, instead of the per cent
+             */
+            retentionRatio?: string;
+        };
+        StepCheckDto: {
+            /** @enum {string} */
+            measure: "temp_c" | "humidity_percent" | "water_activity" | "ph" | "brix" | "mass_g";
+            /** Format: decimal */
+            low?: string | null;
+            /** Format: decimal */
+            high?: string | null;
+            unit?: string;
+        };
+        RecipeStepDto: {
+            title: string;
+            text?: string;
+            checks?: components["schemas"]["StepCheckDto"][];
+            /**
+             * Format: decimal
+             * @description Rest after the step
+             */
+            restHours?: string | null;
+        };
+        RecipeVersionDto: {
+            lines: components["schemas"]["RecipeLineDto"][];
+            expectedLosses?: components["schemas"]["ExpectedLossDto"][];
+            steps?: components["schemas"]["RecipeStepDto"][];
+            /**
+             * Format: decimal
+             * @description What the lines give after all losses
+             */
+            yieldGrams?: string | null;
+            /** @description Pieces or boxes */
+            yieldPieces?: number | null;
+            shelfLifeDays?: number | null;
+            /** @enum {string|null} */
+            shelfLifeBasis?: "measured" | "validated" | "chosen" | "estimated" | null;
+            /** @description The test that proves the life */
+            shelfLifeDocument?: string | null;
+            /** @enum {string} */
+            dateKind?: "best_before" | "use_by";
+            /** @description Null: freezing isn’t allowed */
+            lifeAfterThawDays?: number | null;
+            /** Format: decimal */
+            labourMinutes?: string | null;
+            labourRole?: string | null;
+            /** Format: uuid */
+            mouldDesignId?: string | null;
+            /** @enum {string|null} */
+            ganacheUse?: "moulded" | "cut" | "piped" | null;
+            note?: string | null;
+        };
+        DraftAnalysisDto: {
+            /**
+             * Format: uuid
+             * @description What the draft would make
+             */
+            itemId: string;
+            recipe: components["schemas"]["RecipeVersionDto"];
+        };
+        LossesView: {
+            /** Format: decimal */
+            steamGrams: string;
+            /** Format: decimal */
+            heldBackGrams: string;
+            /** Format: decimal */
+            strainedOutGrams: string;
+            /** Format: decimal */
+            scrapedGrams: string;
+        };
+        NamedFigureView: {
+            name: string;
+            /** Format: decimal */
+            gramsPer100g: string;
+        };
+        CompositionView: {
+            /** Format: decimal */
+            inputGrams: string;
+            /** Format: decimal */
+            outputGrams: string;
+            losses: components["schemas"]["LossesView"];
+            /** @description Parts that sum to 100 g; those above nought */
+            parts: components["schemas"]["NamedFigureView"][];
+            /** @description Sums and shares that cut across the parts */
+            totals: components["schemas"]["NamedFigureView"][];
+            /** Format: decimal */
+            densityGramsPerMl: string | null;
+            /**
+             * Format: decimal
+             * @description Grams of sucrose as sweet as 100 g
+             */
+            relativeSweetness: string | null;
+            /**
+             * Format: decimal
+             * @description Milk fat in milk fat and cocoa butter
+             */
+            milkFatRatio: string | null;
+            /**
+             * Format: decimal
+             * @description Nut and other liquid fat in all fat
+             */
+            softFatRatio: string | null;
+        };
+        RecipeBalanceView: {
+            quantity: string;
+            /** Format: decimal */
+            value: string;
+            /** Format: decimal */
+            low: string;
+            /** Format: decimal */
+            high: string;
+            /** @enum {string} */
+            verdict: "in" | "low" | "high";
+            reason: string;
+            source: string;
+        };
+        GrowthView: {
+            organism: string;
+            /** @enum {string} */
+            group: "pathogen" | "spoilage";
+            /** Format: decimal */
+            leastWaterActivity: string;
+            printed: string;
+            source: string;
+        };
+        WaterActivityView: {
+            /** @enum {string} */
+            status: "estimated" | "measured" | "outside" | "none";
+            /**
+             * Format: decimal
+             * @description Two decimals when estimated; null outside the model
+             */
+            value: string | null;
+            /** Format: decimal */
+            error: string | null;
+            /**
+             * Format: decimal
+             * @description Wet end, that limits are read against
+             */
+            worst: string | null;
+            /**
+             * Format: decimal
+             * @description Estimate with all sugar dissolved
+             */
+            allDissolved: string | null;
+            /**
+             * Format: decimal
+             * @description Estimate with sugar capped
+             */
+            capped: string | null;
+            /**
+             * Format: decimal
+             * @description The estimate beside a measurement
+             */
+            estimate: string | null;
+            /** @description Why there is no number */
+            reason: string | null;
+            /** @description What may grow at the wet end */
+            mayGrow: components["schemas"]["GrowthView"][];
+        };
+        LifeLimitView: {
+            kind: string;
+            lowDays: number | null;
+            capDays: number | null;
+            reason: string;
+            source: string;
+            rules: boolean;
+        };
+        ShelfLifeView: {
+            /** @description What a date may use; null while no life is stated */
+            days: number | null;
+            /** @description A suggestion, never a date */
+            suggestedDays: number | null;
+            basis: string | null;
+            document: string | null;
+            limits: components["schemas"]["LifeLimitView"][];
+            /** @description US Food Code Table B: stable or assess */
+            decisionTable: string | null;
+            /** @description Regulation (EC) 2073/2005: growth not supported */
+            listeriaNotSupported: boolean | null;
+        };
+        DesignedAllergenView: {
+            allergen: string;
+            /** @enum {string} */
+            presence: "contains" | "may_contain" | "unknown";
+            from: string[];
+        };
+        NutrientView: {
+            nutrient: string;
+            /**
+             * Format: decimal
+             * @description Null: an ingredient doesn’t state it
+             */
+            per100g: string | null;
+        };
+        ChocolateShareView: {
+            /** Format: decimal */
+            chocolatePercent: string;
+            enough: boolean;
+            reason: string;
+            caution: string;
+        };
+        DesignedCostView: {
+            /**
+             * Format: decimal
+             * @description Per kg, or per piece of what is kept by the piece
+             */
+            costPerUnit: string | null;
+            /** @enum {string} */
+            per: "kg" | "pc";
+            /** @description Why it can’t be stated */
+            missing: string | null;
+        };
+        CautionView: {
+            code: string;
+            /** @enum {string} */
+            level: "note" | "warning";
+            text: string;
+        };
+        AnalysisView: {
+            composition: components["schemas"]["CompositionView"];
+            balance: components["schemas"]["RecipeBalanceView"][];
+            waterActivity: components["schemas"]["WaterActivityView"];
+            shelfLife: components["schemas"]["ShelfLifeView"];
+            /** @description Absent ones are left out */
+            allergens: components["schemas"]["DesignedAllergenView"][];
+            nutrition: components["schemas"]["NutrientView"][];
+            chocolateShare: (components["schemas"]["ChocolateShareView"] | null) & components["schemas"]["ChocolateShareView"];
+            cost: components["schemas"]["DesignedCostView"];
+            cautions: components["schemas"]["CautionView"][];
+        };
+        EstimateAgainstMeasurementView: {
+            /** Format: uuid */
+            recipeVersionId: string;
+            itemName: string;
+            number: number;
+            /** Format: decimal */
+            estimate: string;
+            /** Format: decimal */
+            measured: string;
+            /**
+             * Format: decimal
+             * @description Estimate less measurement
+             */
+            difference: string;
+            lotCode: string | null;
+            /** Format: date-time */
+            at: string;
+        };
+        ModelRecordView: {
+            pairs: number;
+            /**
+             * Format: decimal
+             * @description Above nought reads high, the safe side
+             */
+            bias: string;
+            /** Format: decimal */
+            rootMeanSquare: string;
+            /** Format: decimal */
+            largest: string;
+        };
+        OwnTableView: {
+            rows: components["schemas"]["EstimateAgainstMeasurementView"][];
+            record: (components["schemas"]["ModelRecordView"] | null) & components["schemas"]["ModelRecordView"];
+            caution: string;
+        };
+        RecipeLineView: {
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            itemKind: string;
+            unit: string;
+            /** Format: decimal */
+            quantity: string;
+            role: string;
+            note: string | null;
+        };
+        RecipeVersionView: {
+            /** Format: uuid */
+            id: string;
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            itemKind: string;
+            /** @description Number of the version of this recipe */
+            number: number;
+            /** @description Used by a batch: it never changes again */
+            frozen: boolean;
+            /** Format: date-time */
+            frozenAt: string | null;
+            lines: components["schemas"]["RecipeLineView"][];
+            expectedLosses: components["schemas"]["ExpectedLossDto"][];
+            steps: components["schemas"]["RecipeStepDto"][];
+            /** Format: decimal */
+            yieldGrams: string | null;
+            yieldPieces: number | null;
+            shelfLifeDays: number | null;
+            shelfLifeBasis: string | null;
+            shelfLifeDocument: string | null;
+            dateKind: string;
+            lifeAfterThawDays: number | null;
+            /** Format: decimal */
+            labourMinutes: string | null;
+            labourRole: string | null;
+            /** Format: uuid */
+            mouldDesignId: string | null;
+            ganacheUse: string | null;
+            note: string | null;
+            version: number;
+        };
+        MeasurementView: {
+            /** Format: uuid */
+            readingId: string;
+            /** @enum {string} */
+            measure: "water_activity" | "ph" | "brix";
+            /** Format: decimal */
+            value: string;
+            instrument: string | null;
+            /**
+             * Format: decimal
+             * @description Null: no calibration that passed
+             */
+            uncertainty: string | null;
+            /** @description A calibrated water activity; the latest of them overrides the estimate */
+            usable: boolean;
+            lotCode: string | null;
+            batchCode: string | null;
+            /** Format: date-time */
+            at: string;
+        };
+        LineChangeView: {
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            role: string;
+            /** @enum {string} */
+            kind: "added" | "removed" | "changed" | "same";
+            /** Format: decimal */
+            beforeQuantity: string;
+            /** Format: decimal */
+            afterQuantity: string;
+            /**
+             * Format: decimal
+             * @description Of all that is weighed in
+             */
+            beforePercent: string | null;
+            /** Format: decimal */
+            afterPercent: string | null;
+        };
+        FieldChangeView: {
+            field: string;
+            before: string | null;
+            after: string | null;
+        };
+        ComparisonView: {
+            beforeNumber: number;
+            afterNumber: number;
+            lines: components["schemas"]["LineChangeView"][];
+            fields: components["schemas"]["FieldChangeView"][];
+        };
+        ScaleDto: {
+            /**
+             * @description Pieces and boxes are good ones, after every loss
+             * @enum {string}
+             */
+            kind: "grams" | "pieces" | "trays" | "boxes";
+            /** Format: decimal */
+            quantity: string;
+        };
+        ScaledLineView: {
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            unit: string;
+            role: string;
+            /**
+             * Format: decimal
+             * @description To weigh out: rounded to the milligram, or up to whole pieces
+             */
+            quantity: string;
+        };
+        ScaledStageView: {
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            /** Format: decimal */
+            factor: string;
+            lines: components["schemas"]["ScaledLineView"][];
+            /** Format: decimal */
+            expectedGrams: string | null;
+            /** @description Good pieces to expect */
+            expectedPieces: number | null;
+            /** @description Pieces to cast or pack, before rejects */
+            piecesToMake: number | null;
+            /** @description Whole trays */
+            trays: number | null;
+        };
+        StoreLineView: {
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            unit: string;
+            /** Format: decimal */
+            quantity: string;
+        };
+        ScaledView: {
+            /** @description What was asked for first, then what it needs */
+            stages: components["schemas"]["ScaledStageView"][];
+            /** @description What has no recipe: to take from the store */
+            fromStore: components["schemas"]["StoreLineView"][];
+        };
+        SaltDeviationView: {
+            /**
+             * @description Saturated solution
+             * @enum {string}
+             */
+            salt: "NaCl" | "KCl" | "MgCl2" | "LiCl";
+            /**
+             * Format: decimal
+             * @description Of the solution, 5–50 °C
+             */
+            tempC: string;
+            /**
+             * Format: decimal
+             * @description What the meter read, as a fraction
+             */
+            reading: string;
+            /** Format: decimal */
+            expected: string;
+            /** Format: decimal */
+            deviation: string;
+        };
+        CalibrationView: {
+            /** Format: uuid */
+            id: string;
+            instrument: string;
+            checks: components["schemas"]["SaltDeviationView"][];
+            /** @description Only readings by a meter that passed override an estimate */
+            passed: boolean;
+            /** Format: decimal */
+            uncertainty: string;
+            advice: string;
+            note: string | null;
+            /** Format: date-time */
+            at: string;
+        };
+        CalibrationPage: {
+            items: components["schemas"]["CalibrationView"][];
+            next: string | null;
+        };
+        SaltCheckDto: {
+            /**
+             * @description Saturated solution
+             * @enum {string}
+             */
+            salt: "NaCl" | "KCl" | "MgCl2" | "LiCl";
+            /**
+             * Format: decimal
+             * @description Of the solution, 5–50 °C
+             */
+            tempC: string;
+            /**
+             * Format: decimal
+             * @description What the meter read, as a fraction
+             */
+            reading: string;
+        };
+        CalibrateDto: {
+            /** @description Name of the meter, as readings name it */
+            instrument: string;
+            checks: components["schemas"]["SaltCheckDto"][];
+            note?: string | null;
+        };
+        DateReasonView: {
+            kind: string;
+            /** Format: date */
+            day: string | null;
+            lotCode: string | null;
+            /** @description This line set the date */
+            rules: boolean;
+            text: string;
+        };
+        LotDatesView: {
+            lotCode: string;
+            itemName: string;
+            /** @enum {string} */
+            kind: "best_before" | "use_by" | "none";
+            /** Format: date */
+            day: string | null;
+            /** Format: date */
+            frozenOn: string | null;
+            /** Format: date */
+            thawedOn: string | null;
+            reasons: components["schemas"]["DateReasonView"][];
+            caution: string;
+        };
+        FreezerDto: {
+            /**
+             * Format: date
+             * @description Today when left out; never in the future
+             */
+            on?: string;
+        };
+        ImportDto: {
+            /** @description The file; its first line names the columns */
+            csv: string;
+            /** @description True unless it is said: only tells what would happen */
+            dryRun?: boolean;
+        };
+        ImportProblemView: {
+            /** @description Line of the file; the header is line 1 */
+            line: number;
+            column: string | null;
+            message: string;
+        };
+        ImportReportView: {
+            register: string;
+            lines: number;
+            created: number;
+            changed: number;
+            unchanged: number;
+            /** @description While there is one, nothing is written */
+            problems: components["schemas"]["ImportProblemView"][];
+            written: boolean;
         };
         MouldDesignView: {
             /** Format: uuid */
@@ -2636,6 +3974,433 @@ export interface components {
             reason: string;
             lines: components["schemas"]["ReturnLineDto"][];
         };
+        CurrentPriceView: {
+            /** Format: decimal */
+            net: string;
+            /** Format: decimal */
+            vat: string;
+            /** Format: decimal */
+            gross: string;
+            /** Format: decimal */
+            vatPercent: string;
+            /**
+             * Format: decimal
+             * @description Left of the net price after the cost
+             */
+            marginPercent: string | null;
+            /**
+             * Format: decimal
+             * @description On top of the cost
+             */
+            markUpPercent: string | null;
+            /**
+             * Format: decimal
+             * @description Null when no weight is known
+             */
+            pricePerKg: string | null;
+            /** @enum {string|null} */
+            unitPriceDuty: "required" | "same_as_price" | "below_weight" | "mixed_assortment" | null;
+            /** @description Set when the margin is under the floor */
+            warning: string | null;
+            /** Format: date */
+            fromDay: string;
+            /**
+             * Format: decimal
+             * @description Lowest of the 30 days before it began
+             */
+            lowestBefore: string | null;
+        };
+        PriceListRowView: {
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            kind: string;
+            /** Format: decimal */
+            netWeightGrams: string | null;
+            /** @description Null: not priced yet */
+            current: (components["schemas"]["CurrentPriceView"] | null) & components["schemas"]["CurrentPriceView"];
+            /**
+             * Format: decimal
+             * @description Null when it can’t be costed
+             */
+            cost: string | null;
+            /** @description Why it can’t be costed or priced */
+            problem: string | null;
+        };
+        PriceListAnswer: {
+            /** @enum {string} */
+            list: "counter" | "trade";
+            /** Format: date */
+            on: string;
+            rows: components["schemas"]["PriceListRowView"][];
+        };
+        CostStepView: {
+            /** @enum {string} */
+            category: "material" | "loss" | "packaging" | "labour" | "overhead";
+            /** @description Where in the product the money sits, or the role that worked */
+            part: string;
+            /**
+             * Format: decimal
+             * @description Money to the cent
+             */
+            amount: string;
+            /**
+             * Format: decimal
+             * @description Where the step begins in the waterfall
+             */
+            from: string;
+            /**
+             * Format: decimal
+             * @description Where it ends
+             */
+            to: string;
+        };
+        CostComparisonView: {
+            /** @enum {string} */
+            category: "material" | "loss" | "packaging" | "labour" | "overhead";
+            part: string;
+            /** Format: decimal */
+            designed: string;
+            /** Format: decimal */
+            made: string;
+            /**
+             * Format: decimal
+             * @description Made less designed
+             */
+            difference: string;
+        };
+        MarginView: {
+            /** @enum {string} */
+            list: "counter" | "trade";
+            /** Format: decimal */
+            netPrice: string;
+            /** Format: decimal */
+            marginPercent: string;
+            /** Format: decimal */
+            markUpPercent: string | null;
+            /** @description Set when the margin is under the floor */
+            warning: string | null;
+        };
+        LotCostView: {
+            lotCode: string;
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            /** @enum {string} */
+            per: "kg" | "pc";
+            /** Format: decimal */
+            madeQuantity: string;
+            /** Format: date */
+            madeOn: string;
+            /**
+             * Format: decimal
+             * @description Money to the cent
+             */
+            lotCost: string;
+            /**
+             * Format: decimal
+             * @description Of one good piece or kg
+             */
+            cost: string;
+            waterfall: components["schemas"]["CostStepView"][];
+            /** @description Empty when the design can’t be costed */
+            comparison: components["schemas"]["CostComparisonView"][];
+            margins: components["schemas"]["MarginView"][];
+            /** @description Batches whose minutes nobody booked: planned ones stand in */
+            assumedMinutes: string[];
+        };
+        PricingSettingsView: {
+            /** @description Price endings from 0 to below the step, as "0.90" */
+            endings: string[];
+            /**
+             * Format: decimal
+             * @description Endings repeat in steps of this, usually 1.00
+             */
+            endingStep: string;
+            /** @enum {string} */
+            endingDirection: "up" | "down" | "nearest";
+            /**
+             * Format: decimal
+             * @description A margin below this is warned about
+             */
+            marginFloorPercent: string;
+            /**
+             * Format: decimal
+             * @description Packs lighter than this need no price per kg
+             */
+            unitPriceExemptBelowGrams: string | null;
+            /** @description Mixed assortments need no price per kg */
+            unitPriceExemptMixed: boolean;
+            /** @description Of the workshop: for If-Match */
+            version: number;
+        };
+        PricingSettingsDto: {
+            /** @description Price endings from 0 to below the step, as "0.90" */
+            endings: string[];
+            /**
+             * Format: decimal
+             * @description Endings repeat in steps of this, usually 1.00
+             */
+            endingStep: string;
+            /** @enum {string} */
+            endingDirection: "up" | "down" | "nearest";
+            /**
+             * Format: decimal
+             * @description A margin below this is warned about
+             */
+            marginFloorPercent: string;
+            /**
+             * Format: decimal
+             * @description Packs lighter than this need no price per kg
+             */
+            unitPriceExemptBelowGrams: string | null;
+            /** @description Mixed assortments need no price per kg */
+            unitPriceExemptMixed: boolean;
+        };
+        CostSourceView: {
+            /** @enum {string} */
+            category: "material" | "loss" | "packaging" | "labour" | "overhead";
+            part: string;
+            /** @description The item bought, the role that worked or the overhead rule */
+            source: string;
+            /** Format: decimal */
+            amount: string;
+        };
+        ItemCostView: {
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            /**
+             * @description What the figures are for one of
+             * @enum {string}
+             */
+            per: "kg" | "pc";
+            /** Format: date */
+            on: string;
+            /** Format: decimal */
+            cost: string;
+            /** @description Sums to the cost in cents */
+            waterfall: components["schemas"]["CostStepView"][];
+            sources: components["schemas"]["CostSourceView"][];
+        };
+        PriceRuleView: {
+            /** @enum {string} */
+            counterTargetKind: "margin" | "mark_up";
+            /**
+             * Format: decimal
+             * @description Per cent
+             */
+            counterTargetPercent: string;
+            /** @enum {string} */
+            tradeTargetKind: "margin" | "mark_up";
+            /**
+             * Format: decimal
+             * @description Per cent
+             */
+            tradeTargetPercent: string;
+            /** @description Different foods in one box */
+            mixedAssortment: boolean;
+        };
+        PricedView: {
+            /** Format: decimal */
+            net: string;
+            /** Format: decimal */
+            vat: string;
+            /** Format: decimal */
+            gross: string;
+            /** Format: decimal */
+            vatPercent: string;
+            /**
+             * Format: decimal
+             * @description Left of the net price after the cost
+             */
+            marginPercent: string | null;
+            /**
+             * Format: decimal
+             * @description On top of the cost
+             */
+            markUpPercent: string | null;
+            /**
+             * Format: decimal
+             * @description Null when no weight is known
+             */
+            pricePerKg: string | null;
+            /** @enum {string|null} */
+            unitPriceDuty: "required" | "same_as_price" | "below_weight" | "mixed_assortment" | null;
+            /** @description Set when the margin is under the floor */
+            warning: string | null;
+        };
+        ItemPriceView: {
+            /** @enum {string} */
+            list: "counter" | "trade";
+            cost: components["schemas"]["ItemCostView"];
+            rule: components["schemas"]["PriceRuleView"];
+            /**
+             * Format: decimal
+             * @description Net price that meets the target exactly
+             */
+            exactNet: string;
+            /** @description With the ending that the rule picks */
+            proposed: components["schemas"]["PricedView"];
+            current: (components["schemas"]["CurrentPriceView"] | null) & components["schemas"]["CurrentPriceView"];
+        };
+        PriceRuleDto: {
+            /** @enum {string} */
+            counterTargetKind: "margin" | "mark_up";
+            /**
+             * Format: decimal
+             * @description Per cent
+             */
+            counterTargetPercent: string;
+            /** @enum {string} */
+            tradeTargetKind: "margin" | "mark_up";
+            /**
+             * Format: decimal
+             * @description Per cent
+             */
+            tradeTargetPercent: string;
+            /** @description Different foods in one box */
+            mixedAssortment: boolean;
+        };
+        ListedPriceView: {
+            /** Format: uuid */
+            id: string;
+            /** @enum {string} */
+            list: "counter" | "trade";
+            /** Format: decimal */
+            price: string;
+            /** Format: date */
+            fromDay: string;
+            note: string | null;
+            /** @description It is the one that holds today */
+            holds: boolean;
+        };
+        SetPriceDto: {
+            /** @enum {string} */
+            list: "counter" | "trade";
+            /**
+             * Format: decimal
+             * @description With VAT at the counter, without in trade
+             */
+            price: string;
+            /** Format: date */
+            fromDay: string;
+            note?: string;
+        };
+        BreakEvenView: {
+            /** Format: decimal */
+            units: string;
+            /** Format: decimal */
+            variableCost: string;
+            /** Format: decimal */
+            netPrice: string;
+        };
+        ChangeDto: {
+            /** @enum {string} */
+            kind: "ingredient" | "ingredient_price" | "wage" | "loss" | "vat";
+            /** @description ingredient, loss: these items */
+            itemIds?: string[];
+            /** @description ingredient, loss: items whose name contains this, as "couverture" */
+            nameContains?: string;
+            /** @description wage: these roles; all when left out */
+            roles?: string[];
+            /**
+             * Format: decimal
+             * @description ingredient, wage: dearer by so many per cent
+             */
+            percent?: string;
+            /** @description Instead of percent, as "1/3" */
+            fraction?: string;
+            /**
+             * Format: decimal
+             * @description ingredient_price: per kg or per piece
+             */
+            price?: string;
+            /**
+             * Format: decimal
+             * @description loss: so many points of what goes in more
+             */
+            points?: string;
+            /** @description vat: the product class */
+            productClass?: string;
+            /**
+             * Format: decimal
+             * @description vat: its rate
+             */
+            ratePercent?: string;
+        };
+        ScenarioDto: {
+            name: string;
+            changes: components["schemas"]["ChangeDto"][];
+        };
+        WhatIfDto: {
+            scenarios: components["schemas"]["ScenarioDto"][];
+            /**
+             * @description counter unless it is said
+             * @enum {string}
+             */
+            list?: "counter" | "trade";
+            /** @description Every piece and box with a recipe when left out */
+            itemIds?: string[];
+        };
+        OutcomeView: {
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            /** Format: decimal */
+            cost: string;
+            /**
+             * Format: decimal
+             * @description Against the unchanged cost
+             */
+            costChange: string;
+            /**
+             * Format: decimal
+             * @description Null when it has no price
+             */
+            net: string | null;
+            /** Format: decimal */
+            marginPercent: string | null;
+            /**
+             * Format: decimal
+             * @description Net price that keeps the margin
+             */
+            netToKeepMargin: string | null;
+            waterfall: components["schemas"]["CostStepView"][];
+        };
+        ScenarioOutcomeView: {
+            name: string;
+            outcomes: components["schemas"]["OutcomeView"][];
+        };
+        SkippedItemView: {
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            reason: string;
+        };
+        WhatIfView: {
+            /** @enum {string} */
+            list: "counter" | "trade";
+            /** Format: date */
+            on: string;
+            /** @description The unchanged one first */
+            scenarios: components["schemas"]["ScenarioOutcomeView"][];
+            /** @description What can’t be costed today, and why */
+            skipped: components["schemas"]["SkippedItemView"][];
+        };
+        ScenarioView: {
+            name: string;
+            changes: components["schemas"]["ChangeDto"][];
+            /** Format: uuid */
+            id: string;
+            note: string | null;
+            version: number;
+        };
+        SaveScenarioDto: {
+            name: string;
+            changes: components["schemas"]["ChangeDto"][];
+            note?: string | null;
+        };
         TracedLotView: {
             code: string;
             /** @enum {string} */
@@ -2836,6 +4601,373 @@ export interface components {
             named: components["schemas"]["BalanceLineView"][];
             /** @description Lots that gave out more than they held */
             overdrawn: string[];
+        };
+        RunOfTextView: {
+            text: string;
+            /** @enum {string} */
+            emphasis: "none" | "allergen" | "strong";
+        };
+        IngredientListView: {
+            /** @enum {string} */
+            language: "en" | "fr" | "de" | "nl" | "it" | "es";
+            runs: components["schemas"]["RunOfTextView"][];
+            /** @description The same list as the recipe is designed; empty without a recipe */
+            asDesigned: string;
+        };
+        ContactView: {
+            allergen: string;
+            /** @enum {string} */
+            verdict: "above" | "below" | "unknown";
+            /**
+             * Format: decimal
+             * @description Protein of the source, mg in a kilogram
+             */
+            proteinMgPerKg: string | null;
+            /**
+             * Format: decimal
+             * @description At which one sitting reaches the reference dose
+             */
+            actionLevelMgPerKg: string | null;
+            /** @description Lots and lines that it may come from */
+            sources: string[];
+        };
+        FindingView: {
+            code: string;
+            /**
+             * @description A refusal keeps the label back; a decision waits for a named person
+             * @enum {string}
+             */
+            severity: "refusal" | "decision" | "warning" | "note";
+            detail: string;
+            facts: {
+                [key: string]: unknown;
+            };
+        };
+        DeclarationView: {
+            lotCode: string;
+            itemName: string;
+            /** @enum {string} */
+            market: "EU" | "GB" | "NI" | "US";
+            /** @description Nothing keeps the label back */
+            printable: boolean;
+            lists: components["schemas"]["IngredientListView"][];
+            /** @description Allergens that are declared */
+            allergens: string[];
+            contacts: components["schemas"]["ContactView"][];
+            /**
+             * Format: decimal
+             * @description Total SO2 in the product
+             */
+            sulphiteMgPerKg: string;
+            findings: components["schemas"]["FindingView"][];
+            /** @description All that is printed; empty while it is kept back */
+            content: {
+                [key: string]: unknown;
+            } | null;
+        };
+        AcceptedDto: {
+            /** @description Code of a finding that waits for a decision */
+            code: string;
+            reason: string;
+        };
+        LabelRunView: {
+            /** Format: uuid */
+            id: string;
+            lotCode: string;
+            /** @enum {string} */
+            form: "box_label" | "direct_sale_label" | "legend_card";
+            /** @enum {string} */
+            market: "EU" | "GB" | "NI" | "US";
+            languages: ("en" | "fr" | "de" | "nl" | "it" | "es")[];
+            copies: number;
+            accepted: components["schemas"]["AcceptedDto"][];
+            pdfSha256: string;
+            /** Format: date-time */
+            at: string;
+            printedBy: string;
+        };
+        PrintLabelsDto: {
+            /** @enum {string} */
+            form: "box_label" | "direct_sale_label" | "legend_card";
+            /** @enum {string} */
+            market?: "EU" | "GB" | "NI" | "US";
+            languages?: ("en" | "fr" | "de" | "nl" | "it" | "es")[];
+            copies: number;
+            /** @description Label stock; left out, the workshop’s usual one */
+            stock?: {
+                [key: string]: unknown;
+            };
+            /**
+             * Format: decimal
+             * @description Selling price to print, with its price per kilogram
+             */
+            price?: string;
+            accepted?: components["schemas"]["AcceptedDto"][];
+        };
+        ContactDecisionView: {
+            /** Format: uuid */
+            id: string;
+            /** @enum {string} */
+            market: "EU" | "GB" | "NI" | "US";
+            allergen: string;
+            /** @enum {string} */
+            decision: "state" | "leave_out";
+            reason: string;
+            /** @description The numbers that stood then */
+            assessment: {
+                [key: string]: unknown;
+            };
+            decidedBy: string;
+            /** Format: date-time */
+            at: string;
+        };
+        DecideContactDto: {
+            /** @enum {string} */
+            market?: "EU" | "GB" | "NI" | "US";
+            allergen: string;
+            /** @enum {string} */
+            decision: "state" | "leave_out";
+            reason: string;
+        };
+        QuantityCheckView: {
+            /** Format: uuid */
+            id: string;
+            lotCode: string;
+            /** @enum {string} */
+            state: "accepted" | "rejected" | "weigh_more" | "not_judged";
+            reasons: string[];
+            /** @description Packs still to be weighed before there is a verdict */
+            more: number;
+            /** Format: decimal */
+            nominalGrams: string;
+            /** Format: decimal */
+            toleratedErrorGrams: string | null;
+            weighed: number;
+            /** Format: decimal */
+            meanGrams: string | null;
+            /**
+             * Format: decimal
+             * @description Standard deviation, n − 1
+             */
+            deviationGrams: string | null;
+            belowT1: number;
+            belowT2: number;
+            weighedBy: string;
+            /** Format: date-time */
+            at: string;
+        };
+        WeighPacksDto: {
+            /**
+             * Format: decimal
+             * @description Nominal net weight of one pack
+             */
+            nominalGrams: string;
+            /** @description Packs in the batch */
+            batchSize: number;
+            /** @description The packs were opened to be weighed */
+            destructive: boolean;
+            /** @description Net weights in grams, in the order weighed */
+            netWeightsGrams: string[];
+        };
+        NutritionSettingsDto: {
+            /** @description Printed also where no duty asks for it */
+            always: boolean;
+            /** Format: decimal */
+            portionGrams: string | null;
+            referenceIntakes: boolean;
+            fibre: boolean;
+            /** @description The salt is only what the ingredients hold by nature */
+            naturalSaltOnly: boolean;
+            /** @description A nutrition or health claim is made: no exemption holds */
+            makesClaim: boolean;
+            /** @description Small quantities, directly to the consumer or to local shops */
+            smallLocalMaker: boolean;
+            /** @description Exempt by 21 CFR 101.9(j) */
+            usSmallBusiness: boolean;
+            /** @enum {string} */
+            candyKind: "candy" | "hard_candy" | "baking_candy" | "after_dinner" | "marshmallow";
+            /**
+             * Format: decimal
+             * @description Weight of one piece, for servings
+             */
+            pieceGrams: string | null;
+            preferMorePieces: boolean;
+        };
+        LabelSettingsView: {
+            /** @description Sales name by language */
+            names: {
+                [key: string]: unknown;
+            };
+            /** @enum {string} */
+            legalName: "filled_chocolate" | "praline" | "chocolate" | "assortment" | "confectionery";
+            /**
+             * @description For the legal name chocolate
+             * @enum {string|null}
+             */
+            chocolateKind: "chocolate" | "chocolate_vermicelli" | "couverture" | "gianduja" | "milk_chocolate" | "milk_chocolate_vermicelli" | "milk_couverture" | "milk_gianduja" | "cream_chocolate" | "skimmed_milk_chocolate" | "family_milk_chocolate" | "white_chocolate" | "powdered_chocolate" | "drinking_chocolate" | null;
+            /** @description For an assortment: nothing but chocolates lies in it */
+            onlyChocolates: boolean;
+            /** @enum {string} */
+            listForm: "nested" | "flattened";
+            /** @enum {string} */
+            additiveForm: "name" | "e_number";
+            /** @description Items whose quantity is stated because the name speaks of them */
+            quantifiedItemIds: string[];
+            /**
+             * Format: decimal
+             * @description Largest surface of the pack
+             */
+            largestSurfaceCm2: string;
+            /**
+             * Format: decimal
+             * @description Principal display panel, for the United States
+             */
+            panelAreaCm2: string;
+            /** @enum {string} */
+            packForm: "loose" | "wrapped" | "singles" | "by_number";
+            /**
+             * Format: decimal
+             * @description Net weight; left empty, the item’s nominal weight
+             */
+            netGrams: string | null;
+            pieceCount: number | null;
+            /** @enum {string} */
+            largeUnit: "kg" | "g";
+            /** @description Print the e-mark once a batch was weighed and accepted */
+            eMark: boolean;
+            /** @enum {string} */
+            dateForm: "full" | "shortest";
+            /** @description Storage conditions by language */
+            storage: {
+                [key: string]: unknown;
+            };
+            /** @description Statement of origin by language */
+            origin: {
+                [key: string]: unknown;
+            } | null;
+            protectiveAtmosphere: boolean;
+            /** @enum {string} */
+            symbol: "none" | "own_qr" | "gs1datamatrix" | "digital_link" | "ean13";
+            /**
+             * Format: decimal
+             * @description What a person eats at one sitting, for cross-contact
+             */
+            sittingGrams: string;
+            /**
+             * @description Left empty, the workshop’s market
+             * @enum {string|null}
+             */
+            market: "EU" | "GB" | "NI" | "US" | null;
+            languages: ("en" | "fr" | "de" | "nl" | "it" | "es")[] | null;
+            nutrition: components["schemas"]["NutritionSettingsDto"];
+            /** @description Nobody has set them yet: these are the usual ones */
+            usual: boolean;
+            /** @description Of the item: for If-Match */
+            version: number;
+        };
+        LabelSettingsDto: {
+            /** @description Sales name by language */
+            names: {
+                [key: string]: unknown;
+            };
+            /** @enum {string} */
+            legalName: "filled_chocolate" | "praline" | "chocolate" | "assortment" | "confectionery";
+            /**
+             * @description For the legal name chocolate
+             * @enum {string|null}
+             */
+            chocolateKind: "chocolate" | "chocolate_vermicelli" | "couverture" | "gianduja" | "milk_chocolate" | "milk_chocolate_vermicelli" | "milk_couverture" | "milk_gianduja" | "cream_chocolate" | "skimmed_milk_chocolate" | "family_milk_chocolate" | "white_chocolate" | "powdered_chocolate" | "drinking_chocolate" | null;
+            /** @description For an assortment: nothing but chocolates lies in it */
+            onlyChocolates: boolean;
+            /** @enum {string} */
+            listForm: "nested" | "flattened";
+            /** @enum {string} */
+            additiveForm: "name" | "e_number";
+            /** @description Items whose quantity is stated because the name speaks of them */
+            quantifiedItemIds: string[];
+            /**
+             * Format: decimal
+             * @description Largest surface of the pack
+             */
+            largestSurfaceCm2: string;
+            /**
+             * Format: decimal
+             * @description Principal display panel, for the United States
+             */
+            panelAreaCm2: string;
+            /** @enum {string} */
+            packForm: "loose" | "wrapped" | "singles" | "by_number";
+            /**
+             * Format: decimal
+             * @description Net weight; left empty, the item’s nominal weight
+             */
+            netGrams: string | null;
+            pieceCount: number | null;
+            /** @enum {string} */
+            largeUnit: "kg" | "g";
+            /** @description Print the e-mark once a batch was weighed and accepted */
+            eMark: boolean;
+            /** @enum {string} */
+            dateForm: "full" | "shortest";
+            /** @description Storage conditions by language */
+            storage: {
+                [key: string]: unknown;
+            };
+            /** @description Statement of origin by language */
+            origin: {
+                [key: string]: unknown;
+            } | null;
+            protectiveAtmosphere: boolean;
+            /** @enum {string} */
+            symbol: "none" | "own_qr" | "gs1datamatrix" | "digital_link" | "ean13";
+            /**
+             * Format: decimal
+             * @description What a person eats at one sitting, for cross-contact
+             */
+            sittingGrams: string;
+            /**
+             * @description Left empty, the workshop’s market
+             * @enum {string|null}
+             */
+            market: "EU" | "GB" | "NI" | "US" | null;
+            languages: ("en" | "fr" | "de" | "nl" | "it" | "es")[] | null;
+            nutrition: components["schemas"]["NutritionSettingsDto"];
+        };
+        SharedLineDto: {
+            /** @description The machine or bench that is shared */
+            line: string;
+            allergen: string;
+            /**
+             * Format: decimal
+             * @description Protein of the source carried over after cleaning; empty when not measured
+             */
+            proteinMgPerKg: string | null;
+        };
+        WorkshopLabelSettingsView: {
+            sharedLines: components["schemas"]["SharedLineDto"][];
+            /** @description Label stock that is offered first */
+            stock: {
+                [key: string]: unknown;
+            } | null;
+            /**
+             * Format: decimal
+             * @description Percentage points a line may differ from the recipe
+             */
+            toleratedPoints: string;
+            /** @description Of the workshop: for If-Match */
+            version: number;
+        };
+        WorkshopLabelSettingsDto: {
+            sharedLines: components["schemas"]["SharedLineDto"][];
+            /** @description Label stock that is offered first */
+            stock: {
+                [key: string]: unknown;
+            } | null;
+            /**
+             * Format: decimal
+             * @description Percentage points a line may differ from the recipe
+             */
+            toleratedPoints: string;
         };
         RecallHeadView: {
             code: string;
@@ -5053,6 +7185,747 @@ export interface operations {
             };
         };
     };
+    ReferenceIngredientsController_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReferenceIngredientsView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ReferenceIngredientsController_choose: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChooseGenericDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GenericChoiceView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecipesController_analyseDraft: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DraftAnalysisDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AnalysisView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecipesController_ownTable: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OwnTableView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecipesController_get: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecipeVersionView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecipesController_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RecipeVersionDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecipeVersionView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecipesController_analyse: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AnalysisView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecipesController_measured: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MeasurementView"][];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecipesController_compare: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+                otherId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ComparisonView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecipesController_scale: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ScaleDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ScaledView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ItemRecipesController_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                itemId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecipeVersionView"][];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ItemRecipesController_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                itemId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RecipeVersionDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecipeVersionView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    MetersController_list: {
+        parameters: {
+            query?: {
+                limit?: number;
+                /** @description `next` of the page before */
+                after?: string;
+                instrument?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CalibrationPage"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    MetersController_calibrate: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CalibrateDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CalibrationView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LotDatesController_explain: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LotDatesView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LotDatesController_freeze: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["FreezerDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LotDatesView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LotDatesController_thaw: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["FreezerDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LotDatesView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ImportsController_export: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                register: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ImportsController_import: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                register: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ImportDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ImportReportView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     MouldDesignsController_list: {
         parameters: {
             query?: {
@@ -6381,6 +9254,713 @@ export interface operations {
             };
         };
     };
+    PricesController_list: {
+        parameters: {
+            query?: {
+                /** @description counter unless it is said */
+                list?: "counter" | "trade";
+                /** @description Today when left out */
+                on?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PriceListAnswer"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PricesController_pdf: {
+        parameters: {
+            query?: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+                /** @description counter unless it is said */
+                list?: "counter" | "trade";
+                /** @description Today when left out */
+                on?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": string;
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PricesController_thinMargins: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LotCostView"][];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PricesController_getSettings: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PricingSettingsView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PricesController_changeSettings: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PricingSettingsDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PricingSettingsView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ItemPricesController_cost: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ItemCostView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ItemPricesController_lotCost: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LotCostView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ItemPricesController_price: {
+        parameters: {
+            query?: {
+                /** @description counter unless it is said */
+                list?: "counter" | "trade";
+                /** @description Today when left out */
+                on?: string;
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ItemPriceView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ItemPricesController_changeRule: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PriceRuleDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PriceRuleView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ItemPricesController_history: {
+        parameters: {
+            query?: {
+                /** @description counter unless it is said */
+                list?: "counter" | "trade";
+                /** @description Today when left out */
+                on?: string;
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ListedPriceView"][];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ItemPricesController_setPrice: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SetPriceDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ListedPriceView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ItemPricesController_breakEven: {
+        parameters: {
+            query: {
+                /** @description counter unless it is said */
+                list?: "counter" | "trade";
+                /** @description Today when left out */
+                on?: string;
+                /** @description Money to be earned back, as a month’s rent */
+                fixedCost: string;
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BreakEvenView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    WhatIfController_reckon: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WhatIfDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WhatIfView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    WhatIfController_compare: {
+        parameters: {
+            query: {
+                /** @description Ids of saved scenarios, with commas between */
+                ids: string;
+                list?: "counter" | "trade";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WhatIfView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    WhatIfController_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ScenarioView"][];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    WhatIfController_save: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SaveScenarioDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ScenarioView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    WhatIfController_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SaveScenarioDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ScenarioView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    WhatIfController_remove: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ScenarioView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     TracingController_trace: {
         parameters: {
             query?: {
@@ -6581,6 +10161,553 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LabelsController_declaration: {
+        parameters: {
+            query?: {
+                market?: "EU" | "GB" | "NI" | "US";
+                /** @description Languages with commas between, as en,fr */
+                languages?: string;
+            };
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DeclarationView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LabelsController_latestPdf: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The bytes of the latest run */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LabelsController_labelRuns: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LabelRunView"][];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LabelsController_print: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PrintLabelsDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LabelRunView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LabelsController_pdf: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                code: string;
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The bytes of that run */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LabelsController_decisions: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ContactDecisionView"][];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LabelsController_decide: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DecideContactDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ContactDecisionView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LabelsController_quantityChecks: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["QuantityCheckView"][];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LabelsController_weigh: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WeighPacksDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["QuantityCheckView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LabelSettingsController_ofItem: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LabelSettingsView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LabelSettingsController_changeItem: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["LabelSettingsDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LabelSettingsView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LabelSettingsController_ofWorkshop: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WorkshopLabelSettingsView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LabelSettingsController_changeWorkshop: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WorkshopLabelSettingsDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WorkshopLabelSettingsView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LabelReportsController_allergens: {
+        parameters: {
+            query?: {
+                market?: "EU" | "GB" | "NI" | "US";
+                language?: "en" | "fr";
+                page?: "A4" | "LETTER";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Loose pieces on hand against allergens */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
                 };
             };
         };
@@ -7313,6 +11440,481 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PapersController_lotTag: {
+        parameters: {
+            query?: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+                stock?: "die_cut" | "roll" | "sheet";
+                /** @description Of one tag, mm */
+                widthMm?: string;
+                /** @description Of one tag, mm; a roll has none */
+                heightMm?: string;
+                /** @description White inside the edge of a tag, mm */
+                marginMm?: string;
+                /** @description Sheets only */
+                columns?: number;
+                /** @description Sheets only */
+                rows?: number;
+                /** @description From the sheet’s left edge to the first tag, mm */
+                leftMm?: string;
+                /** @description From the sheet’s top edge to the first tag, mm */
+                topMm?: string;
+                /** @description From one tag’s left edge to the next one’s, mm */
+                pitchXMm?: string;
+                /** @description From one tag’s top edge to the next one’s, mm */
+                pitchYMm?: string;
+                /** @description First free tag */
+                startAt?: number;
+                /** @description Of each tag */
+                copies?: number;
+            };
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PapersController_deliveryTags: {
+        parameters: {
+            query?: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+                stock?: "die_cut" | "roll" | "sheet";
+                /** @description Of one tag, mm */
+                widthMm?: string;
+                /** @description Of one tag, mm; a roll has none */
+                heightMm?: string;
+                /** @description White inside the edge of a tag, mm */
+                marginMm?: string;
+                /** @description Sheets only */
+                columns?: number;
+                /** @description Sheets only */
+                rows?: number;
+                /** @description From the sheet’s left edge to the first tag, mm */
+                leftMm?: string;
+                /** @description From the sheet’s top edge to the first tag, mm */
+                topMm?: string;
+                /** @description From one tag’s left edge to the next one’s, mm */
+                pitchXMm?: string;
+                /** @description From one tag’s top edge to the next one’s, mm */
+                pitchYMm?: string;
+                /** @description First free tag */
+                startAt?: number;
+                /** @description Of each tag */
+                copies?: number;
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PapersController_mouldTags: {
+        parameters: {
+            query?: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+                stock?: "die_cut" | "roll" | "sheet";
+                /** @description Of one tag, mm */
+                widthMm?: string;
+                /** @description Of one tag, mm; a roll has none */
+                heightMm?: string;
+                /** @description White inside the edge of a tag, mm */
+                marginMm?: string;
+                /** @description Sheets only */
+                columns?: number;
+                /** @description Sheets only */
+                rows?: number;
+                /** @description From the sheet’s left edge to the first tag, mm */
+                leftMm?: string;
+                /** @description From the sheet’s top edge to the first tag, mm */
+                topMm?: string;
+                /** @description From one tag’s left edge to the next one’s, mm */
+                pitchXMm?: string;
+                /** @description From one tag’s top edge to the next one’s, mm */
+                pitchYMm?: string;
+                /** @description First free tag */
+                startAt?: number;
+                /** @description Of each tag */
+                copies?: number;
+                /** @description Tags with commas between; all when left out */
+                tags?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PapersController_tankTags: {
+        parameters: {
+            query?: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+                stock?: "die_cut" | "roll" | "sheet";
+                /** @description Of one tag, mm */
+                widthMm?: string;
+                /** @description Of one tag, mm; a roll has none */
+                heightMm?: string;
+                /** @description White inside the edge of a tag, mm */
+                marginMm?: string;
+                /** @description Sheets only */
+                columns?: number;
+                /** @description Sheets only */
+                rows?: number;
+                /** @description From the sheet’s left edge to the first tag, mm */
+                leftMm?: string;
+                /** @description From the sheet’s top edge to the first tag, mm */
+                topMm?: string;
+                /** @description From one tag’s left edge to the next one’s, mm */
+                pitchXMm?: string;
+                /** @description From one tag’s top edge to the next one’s, mm */
+                pitchYMm?: string;
+                /** @description First free tag */
+                startAt?: number;
+                /** @description Of each tag */
+                copies?: number;
+                /** @description Tags with commas between; all when left out */
+                tags?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PapersController_placeTags: {
+        parameters: {
+            query?: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+                stock?: "die_cut" | "roll" | "sheet";
+                /** @description Of one tag, mm */
+                widthMm?: string;
+                /** @description Of one tag, mm; a roll has none */
+                heightMm?: string;
+                /** @description White inside the edge of a tag, mm */
+                marginMm?: string;
+                /** @description Sheets only */
+                columns?: number;
+                /** @description Sheets only */
+                rows?: number;
+                /** @description From the sheet’s left edge to the first tag, mm */
+                leftMm?: string;
+                /** @description From the sheet’s top edge to the first tag, mm */
+                topMm?: string;
+                /** @description From one tag’s left edge to the next one’s, mm */
+                pitchXMm?: string;
+                /** @description From one tag’s top edge to the next one’s, mm */
+                pitchYMm?: string;
+                /** @description First free tag */
+                startAt?: number;
+                /** @description Of each tag */
+                copies?: number;
+                /** @description Tags with commas between; all when left out */
+                tags?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PapersController_batchSheet: {
+        parameters: {
+            query?: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PapersController_deliveryNote: {
+        parameters: {
+            query?: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PapersController_lotTrace: {
+        parameters: {
+            query?: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+            };
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PapersController_mouldTrace: {
+        parameters: {
+            query?: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+            };
+            header?: never;
+            path: {
+                tag: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
                 };
             };
         };

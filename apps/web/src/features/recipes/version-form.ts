@@ -1,0 +1,133 @@
+import type { components } from '../../api/schema';
+
+type Version = components['schemas']['RecipeVersionView'];
+type Dto = components['schemas']['RecipeVersionDto'];
+type LineDto = components['schemas']['RecipeLineDto'];
+type LossDto = components['schemas']['ExpectedLossDto'];
+
+export interface LineForm {
+  readonly key: string;
+  readonly itemId: string;
+  readonly itemName: string;
+  readonly unit: string;
+  readonly quantity: string;
+  readonly role: LineDto['role'];
+}
+
+export interface CheckForm {
+  readonly measure: string;
+  readonly low: string;
+  readonly high: string;
+}
+
+export interface StepForm {
+  readonly key: string;
+  readonly title: string;
+  readonly text: string;
+  readonly restHours: string;
+  readonly checks: readonly CheckForm[];
+}
+
+/** A recipe version while it is written: everything as text. */
+export interface VersionForm {
+  readonly lines: readonly LineForm[];
+  readonly losses: readonly LossDto[];
+  readonly steps: readonly StepForm[];
+  readonly yieldGrams: string;
+  readonly yieldPieces: string;
+  readonly shelfLifeDays: string;
+  readonly shelfLifeBasis: string;
+  readonly shelfLifeDocument: string;
+  readonly dateKind: string;
+  readonly lifeAfterThawDays: string;
+  readonly labourMinutes: string;
+  readonly labourRole: string;
+  readonly mouldDesignId: string;
+  readonly ganacheUse: string;
+  readonly note: string;
+}
+
+const text = (value: string | number | null): string => (value === null ? '' : String(value));
+
+export const newLine = (role: LineDto['role']): LineForm => ({
+  key: crypto.randomUUID(),
+  itemId: '',
+  itemName: '',
+  unit: 'g',
+  quantity: '',
+  role,
+});
+
+export const formOf = (version: Version | undefined): VersionForm => ({
+  lines: (version?.lines ?? []).map((line) => ({
+    key: crypto.randomUUID(),
+    itemId: line.itemId,
+    itemName: line.itemName,
+    unit: line.unit,
+    quantity: line.quantity,
+    role: line.role as LineDto['role'],
+  })),
+  losses: version?.expectedLosses ?? [],
+  steps: (version?.steps ?? []).map((step) => ({
+    key: crypto.randomUUID(),
+    title: step.title,
+    text: step.text ?? '',
+    restHours: step.restHours ?? '',
+    checks: (step.checks ?? []).map(({ measure, low, high }) => ({
+      measure,
+      low: low ?? '',
+      high: high ?? '',
+    })),
+  })),
+  yieldGrams: text(version?.yieldGrams ?? null),
+  yieldPieces: text(version?.yieldPieces ?? null),
+  shelfLifeDays: text(version?.shelfLifeDays ?? null),
+  shelfLifeBasis: version?.shelfLifeBasis ?? '',
+  shelfLifeDocument: version?.shelfLifeDocument ?? '',
+  dateKind: version?.dateKind ?? 'best_before',
+  lifeAfterThawDays: text(version?.lifeAfterThawDays ?? null),
+  labourMinutes: version?.labourMinutes ?? '',
+  labourRole: version?.labourRole ?? '',
+  mouldDesignId: version?.mouldDesignId ?? '',
+  ganacheUse: version?.ganacheUse ?? '',
+  note: version?.note ?? '',
+});
+
+const orNull = (value: string): string | null => (value.trim() === '' ? null : value.trim());
+const wholeOrNull = (value: string): number | null => (value === '' ? null : Number(value));
+
+/** Lines that say what and how much; the half-written one at the end waits. */
+const written = (form: VersionForm): readonly LineForm[] =>
+  form.lines.filter(({ itemId, quantity }) => itemId !== '' && quantity !== '');
+
+export const isAnalysable = (form: VersionForm): boolean => written(form).length > 0;
+
+export const bodyOf = (form: VersionForm): Dto =>
+  ({
+    lines: written(form).map(({ itemId, quantity, role }) => ({ itemId, quantity, role })),
+    expectedLosses: form.losses.filter(({ percent, step }) => percent !== '' && step !== ''),
+    steps: form.steps
+      .filter(({ title }) => title !== '')
+      .map((step) => ({
+        title: step.title,
+        text: step.text,
+        restHours: orNull(step.restHours),
+        checks: step.checks.map(({ measure, low, high }) => ({
+          measure,
+          low: orNull(low),
+          high: orNull(high),
+        })),
+      })),
+    yieldGrams: orNull(form.yieldGrams),
+    yieldPieces: wholeOrNull(form.yieldPieces),
+    shelfLifeDays: wholeOrNull(form.shelfLifeDays),
+    shelfLifeBasis: orNull(form.shelfLifeBasis),
+    shelfLifeDocument: orNull(form.shelfLifeDocument),
+    dateKind: form.dateKind,
+    lifeAfterThawDays: wholeOrNull(form.lifeAfterThawDays),
+    labourMinutes: orNull(form.labourMinutes),
+    labourRole: orNull(form.labourRole),
+    mouldDesignId: orNull(form.mouldDesignId),
+    ganacheUse: orNull(form.ganacheUse),
+    note: orNull(form.note),
+  }) as Dto;
