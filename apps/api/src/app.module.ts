@@ -7,6 +7,7 @@ import { CustomersModule } from './modules/customers';
 import { DeliveriesModule } from './modules/deliveries';
 import { DispatchesModule } from './modules/dispatches';
 import { HealthModule } from './modules/health';
+import { ImportsModule } from './modules/imports';
 import { ItemsModule } from './modules/items';
 import { LabelsModule } from './modules/labels';
 import { LotsModule } from './modules/lots';
@@ -16,10 +17,12 @@ import { RecipesModule } from './modules/recipes';
 import { ReferenceIngredientsModule } from './modules/reference-ingredients';
 import { MouldDesignsModule } from './modules/mould-designs';
 import { MouldsModule } from './modules/moulds';
+import { OrdersModule } from './modules/orders';
 import { PlacesModule } from './modules/places';
 import { PricingModule } from './modules/pricing';
 import { RecallsModule } from './modules/recalls';
 import { SpecificationsModule } from './modules/specifications';
+import { StockValueModule } from './modules/stock-value';
 import { SuppliersModule } from './modules/suppliers';
 import { TanksModule } from './modules/tanks';
 import { TracingModule } from './modules/tracing';
@@ -44,13 +47,16 @@ const slices = [
   RecipesModule,
   MetersModule,
   LotDatesModule,
+  ImportsModule,
   MouldDesignsModule,
   MouldsModule,
   TanksModule,
   BatchesModule,
   DispatchesModule,
+  StockValueModule,
   PricingModule,
   WhatIfModule,
+  OrdersModule,
   TracingModule,
   LabelsModule,
   RecallsModule,

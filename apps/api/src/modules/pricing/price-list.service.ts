@@ -2,14 +2,13 @@ import { Injectable } from '@nestjs/common';
 import { inForce } from '../../domain/calendar/in-force';
 import { designedCost, totalCost } from '../../domain/costing';
 import type { PriceListKind } from '../../domain/pricing';
-import { paperLanguage } from '../../documents/kit/language';
-import { priceList, type PriceGroup, type PriceListView } from '../../documents/papers/price-list';
+import { priceList, type PriceListView } from '../../documents';
 import type { Item, Price } from '../../generated/prisma/client';
-import { Clock } from '../../platform/clock/clock';
 import { Transactions } from '../../platform/database/transactions';
 import { optionalDecimalFromDb } from '../../platform/database/decimals';
 import { RefusalError } from '../../platform/problems';
-import { currentActor } from '../../platform/requests/request-context';
+import { PaperContexts } from '../papers';
+import { loadWorkshop } from '../workshop';
 import { loadBasis, type LoadedBasis } from './cost-basis.queries';
 import type {
   PriceListAnswer,
@@ -31,7 +30,7 @@ const GROUPS = {
 export class PriceListService {
   constructor(
     private readonly transactions: Transactions,
-    private readonly clock: Clock,
+    private readonly contexts: PaperContexts,
   ) {}
 
   /** Every piece and box that is sold, with its price, what it costs and what that leaves. */
@@ -50,23 +49,16 @@ export class PriceListService {
 
   async pdf(query: PriceListPdfQuery): Promise<Buffer> {
     const answer = await this.list(query);
-    const workshop = await this.transactions.read((tx) =>
-      tx.workshop.findUniqueOrThrow({ where: { id: 1 } }),
-    );
-    const language = query.language ?? paperLanguage(workshop.languages);
-    const view: PriceListView = {
-      kind: query.list ?? 'counter',
-      validFrom: answer.on,
-      currency: workshop.currency,
-      groups: groupsOf(answer, language),
-    };
-    return priceList(view, {
-      language,
-      workshop,
-      timeZone: workshop.timeZone,
-      page: query.page ?? 'A4',
-      createdAt: this.clock.now(),
-      printedBy: currentActor().userName,
+    return this.transactions.read(async (tx) => {
+      const context = await this.contexts.of(tx, query);
+      const { currency } = await loadWorkshop(tx);
+      const view: PriceListView = {
+        kind: answer.list,
+        validFrom: answer.on,
+        currency,
+        groups: groupsOf(answer, context.language),
+      };
+      return priceList(view, context);
     });
   }
 }
@@ -103,8 +95,8 @@ const rowOf = (
   }
 };
 
-const groupsOf = (answer: PriceListAnswer, language: 'en' | 'fr'): PriceGroup[] =>
-  (['box', 'piece'] as const).flatMap((kind): PriceGroup[] => {
+const groupsOf = (answer: PriceListAnswer, language: 'en' | 'fr'): PriceListView['groups'] =>
+  (['box', 'piece'] as const).flatMap((kind): PriceListView['groups'] => {
     const rows = answer.rows.flatMap((row) => {
       if (row.kind !== kind || !row.current) return [];
       const { current, netWeightGrams } = row;

@@ -1,7 +1,8 @@
-import { Body, Controller, Get, Header, Put, Query, StreamableFile } from '@nestjs/common';
+import { Body, Controller, Get, Put, Query, type StreamableFile } from '@nestjs/common';
 import { ApiOkResponse, ApiProduces, ApiTags } from '@nestjs/swagger';
 import { IfMatch } from '../../platform/requests/if-match';
 import { Allow, AllowReaders } from '../access';
+import { pdfFile } from '../papers';
 import { LotCostView } from './costs.dto';
 import { CostsService } from './costs.service';
 import { PriceListService } from './price-list.service';
@@ -29,12 +30,8 @@ export class PricesController {
   @AllowReaders()
   @ApiProduces('application/pdf')
   @ApiOkResponse({ schema: { type: 'string', format: 'binary' } })
-  @Header('Content-Type', 'application/pdf')
   async pdf(@Query() query: PriceListPdfQuery): Promise<StreamableFile> {
-    return new StreamableFile(await this.priceList.pdf(query), {
-      type: 'application/pdf',
-      disposition: 'inline; filename="prices.pdf"',
-    });
+    return pdfFile(await this.priceList.pdf(query), 'prices');
   }
 
   @Get('thin-margins')

@@ -9,6 +9,7 @@ import {
   Nested,
   Text,
 } from '../../platform/dto';
+import { PaperQuery } from '../papers';
 import { ItemCostView } from './costs.dto';
 import { PRICE_LISTS, PriceRuleView } from './pricing-settings.dto';
 
@@ -23,12 +24,12 @@ export class PriceQuery {
   on?: string;
 }
 
-export class PriceListPdfQuery extends PriceQuery {
-  @Choice(['en', 'fr'], { optional: true })
-  language?: 'en' | 'fr';
+export class PriceListPdfQuery extends PaperQuery {
+  @Choice(PRICE_LISTS, { optional: true, description: 'counter unless it is said' })
+  list?: 'counter' | 'trade';
 
-  @Choice(['A4', 'LETTER'], { optional: true })
-  page?: 'A4' | 'LETTER';
+  @Day({ optional: true, description: 'Today when left out' })
+  on?: string;
 }
 
 export class BreakEvenQuery extends PriceQuery {
@@ -152,7 +153,7 @@ export class PriceListRowView {
 
 export class PriceListAnswer {
   @Choice(PRICE_LISTS)
-  list: string;
+  list: 'counter' | 'trade';
 
   @Day()
   on: string;

@@ -1,4 +1,5 @@
 import { Module } from '@nestjs/common';
+import { PapersModule } from '../papers';
 import { CostsService } from './costs.service';
 import { ItemPricesController } from './item-prices.controller';
 import { PriceListService } from './price-list.service';
@@ -7,6 +8,7 @@ import { PricesService } from './prices.service';
 import { PricingSettingsService } from './pricing-settings.service';
 
 @Module({
+  imports: [PapersModule],
   controllers: [PricesController, ItemPricesController],
   providers: [CostsService, PriceListService, PricesService, PricingSettingsService],
 })

@@ -1,5 +1,6 @@
-import type { LossKind, ScalableRecipe, StepLoss } from '../../domain/scaling';
-import { Decimal } from '../../domain/units';
+import { readLosses, readSteps } from '../../domain/recipe';
+import type { ScalableRecipe } from '../../domain/scaling';
+import { Decimal, sum } from '../../domain/units';
 import type { Prisma } from '../../generated/prisma/client';
 import { decimalFromDb, optionalDecimalFromDb } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
@@ -13,30 +14,11 @@ const included = {
 export type StoredRecipe = Prisma.RecipeVersionGetPayload<{ include: typeof included }>;
 
 /** The newest version of each item's recipe: what is made from now on. */
-export const loadNewestRecipes = async (tx: Tx): Promise<StoredRecipe[]> => {
-  const versions = await tx.recipeVersion.findMany({
+export const loadNewestRecipes = (tx: Tx): Promise<StoredRecipe[]> =>
+  tx.recipeVersion.findMany({
     distinct: ['recipeId'],
     orderBy: [{ recipeId: 'asc' }, { number: 'desc' }],
     include: included,
-  });
-  return versions;
-};
-
-/** Expected losses as stored; an entry that can't be read is no expectation. */
-const lossesOf = (stored: Prisma.JsonValue): StepLoss[] =>
-  (Array.isArray(stored) ? stored : []).flatMap((entry): StepLoss[] => {
-    if (typeof entry !== 'object' || entry === null || Array.isArray(entry)) return [];
-    const { step, kind, percent, roles } = entry;
-    if (typeof kind !== 'string') return [];
-    if (typeof percent !== 'string' && typeof percent !== 'number') return [];
-    return [
-      {
-        step: typeof step === 'string' ? step : '',
-        kind: kind as LossKind,
-        percent: new Decimal(percent),
-        ...(Array.isArray(roles) ? { roles: roles.map(String) } : {}),
-      },
-    ];
   });
 
 export const scalableOf = (version: StoredRecipe): ScalableRecipe => ({
@@ -46,7 +28,7 @@ export const scalableOf = (version: StoredRecipe): ScalableRecipe => ({
     quantity: decimalFromDb(line.quantity),
     role: line.role,
   })),
-  losses: lossesOf(version.expectedLosses),
+  losses: readLosses(version.expectedLosses),
   yieldMassG: optionalDecimalFromDb(version.yieldMassG),
   yieldPieces: version.yieldPieces,
   cavitiesPerTray:
@@ -60,11 +42,6 @@ const HOURS_PER_DAY = 24;
 
 /** Days of rest after a making: the hours that its steps name, in started days. */
 export const restDaysOf = (version: StoredRecipe): number => {
-  const steps = Array.isArray(version.steps) ? version.steps : [];
-  const hours = steps.reduce((total: number, step) => {
-    if (typeof step !== 'object' || step === null || Array.isArray(step)) return total;
-    const rest = Number(step['restHours'] ?? 0);
-    return Number.isFinite(rest) && rest > 0 ? total + rest : total;
-  }, 0);
-  return Math.ceil(hours / HOURS_PER_DAY);
+  const hours = readSteps(version.steps).map(({ restHours }) => restHours ?? new Decimal(0));
+  return sum(hours).dividedBy(HOURS_PER_DAY).ceil().toNumber();
 };

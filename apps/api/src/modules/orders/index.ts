@@ -1,0 +1,2 @@
+export { listOrders, sentByLine, sentOf, type StoredOrder } from './orders.repository';
+export { OrdersModule } from './orders.module';

@@ -1,0 +1,2 @@
+export { StockValueModule } from './stock-value.module';
+export { loadStock, type LotInStock } from './stock-value.queries';
