@@ -128,6 +128,13 @@ export const openKitchen = async (service: TestService): Promise<Kitchen> => {
       ],
     }),
     receive: async (itemId, quantity, more = {}) =>
-      (await receive(service, supplierId, { itemId, quantity, ...more })).lotCode,
+      (
+        await receive(service, supplierId, {
+          itemId,
+          quantity,
+          ...(itemId === cream ? { useBy: '2099-01-01' } : {}),
+          ...more,
+        })
+      ).lotCode,
   };
 };
