@@ -18,6 +18,7 @@ import { ReferenceIngredientsModule } from './modules/reference-ingredients';
 import { MouldDesignsModule } from './modules/mould-designs';
 import { MouldsModule } from './modules/moulds';
 import { OrdersModule } from './modules/orders';
+import { PapersModule } from './modules/papers';
 import { PlacesModule } from './modules/places';
 import { PricingModule } from './modules/pricing';
 import { RecallsModule } from './modules/recalls';
@@ -35,6 +36,8 @@ import { PlatformModule } from './platform/platform.module';
 /** The slices of the service, in the order in which goods meet them. */
 const slices = [
   AccessModule,
+  // Before the slices whose `:tag` would take `tags.pdf` for a tag.
+  PapersModule,
   WorkshopModule,
   SuppliersModule,
   CustomersModule,

@@ -1,4 +1,4 @@
 export { GENERIC_COMPOSITION, genericKeyOf, loadBook } from './recipe-book.queries';
-export { contentOfVersion, scalableOfVersion } from './recipe-content';
+export { contentOfVersion } from './recipe-content';
 export { RecipesModule } from './recipes.module';
 export { findVersion, type StoredVersion } from './recipes.repository';

@@ -1,6 +1,5 @@
 import type { GanacheUse } from '../../domain/composition';
 import { readLosses, readSteps, type RecipeContent } from '../../domain/recipe';
-import type { ScalableRecipe } from '../../domain/scaling';
 import type { DateKind, LifeBasis } from '../../domain/shelf-life';
 import { Decimal } from '../../domain/units';
 import { decimalFromDb, optionalDecimalFromDb } from '../../platform/database/decimals';
@@ -62,9 +61,3 @@ export const contentOfDraft = (
   mouldDesignId: dto.mouldDesignId ?? null,
   use: (dto.ganacheUse ?? null) as GanacheUse | null,
 });
-
-export const scalableOfVersion = (stored: StoredVersion): ScalableRecipe => {
-  const content = contentOfVersion(stored);
-  const design = stored.mouldDesign;
-  return { ...content, cavitiesPerTray: design ? design.rows * design.columns : null };
-};

@@ -5,7 +5,7 @@ import { quantityText } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { Transactions } from '../../platform/database/transactions';
 import { orNotFound, orRefuse } from '../../platform/problems';
-import { scalableOfVersion } from './recipe-content';
+import { scalableOf } from '../pricing';
 import type { ScaleDto } from './recipes.dto';
 import { findVersion, newestVersions, type StoredVersion } from './recipes.repository';
 import type { ScaledView } from './scaling.view';
@@ -65,14 +65,14 @@ const recipesWithin = async (
   tx: Tx,
   version: StoredVersion,
 ): Promise<Map<string, ScalableRecipe>> => {
-  const recipes = new Map([[version.recipe.itemId, scalableOfVersion(version)]]);
+  const recipes = new Map([[version.recipe.itemId, scalableOf(version)]]);
   let level = version.lines.map((line) => line.componentId);
   while (level.length > 0) {
     const found = await newestVersions(
       tx,
       level.filter((id) => !recipes.has(id)),
     );
-    for (const row of found) recipes.set(row.recipe.itemId, scalableOfVersion(row));
+    for (const row of found) recipes.set(row.recipe.itemId, scalableOf(row));
     level = found.flatMap((row) => row.lines.map((line) => line.componentId));
   }
   return recipes;
