@@ -173,8 +173,8 @@ describe('verify', () => {
   it('names a lot below nought, should even the constraint be gone', async () => {
     const found = await planted(
       `ALTER TABLE lot DROP CONSTRAINT lot_on_hand;
-       UPDATE lot SET on_hand_quantity = on_hand_quantity - 9000 WHERE code = 'G1'`,
-      `UPDATE lot SET on_hand_quantity = on_hand_quantity + 9000 WHERE code = 'G1';
+       UPDATE lot SET on_hand_mass_g = on_hand_mass_g - 9000 WHERE code = 'G1'`,
+      `UPDATE lot SET on_hand_mass_g = on_hand_mass_g + 9000 WHERE code = 'G1';
        ALTER TABLE lot ADD CONSTRAINT lot_on_hand CHECK (
          on_hand_quantity >= 0 AND on_hand_mass_g >= 0 AND on_hand_cost >= 0)`,
     );
