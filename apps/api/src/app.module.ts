@@ -6,6 +6,7 @@ import { ComplaintsModule } from './modules/complaints';
 import { CustomersModule } from './modules/customers';
 import { DeliveriesModule } from './modules/deliveries';
 import { DispatchesModule } from './modules/dispatches';
+import { ExportsModule } from './modules/exports';
 import { HealthModule } from './modules/health';
 import { ImportsModule } from './modules/imports';
 import { ItemsModule } from './modules/items';
@@ -15,13 +16,18 @@ import { LotDatesModule } from './modules/lot-dates';
 import { MetersModule } from './modules/meters';
 import { RecipesModule } from './modules/recipes';
 import { ReferenceIngredientsModule } from './modules/reference-ingredients';
+import { MouldingModule } from './modules/moulding';
+import { SubstitutionsModule } from './modules/substitutions';
+import { TemperingModule } from './modules/tempering';
 import { MouldDesignsModule } from './modules/mould-designs';
 import { MouldsModule } from './modules/moulds';
 import { OrdersModule } from './modules/orders';
 import { PapersModule } from './modules/papers';
 import { PlacesModule } from './modules/places';
+import { PlanningModule } from './modules/planning';
 import { PricingModule } from './modules/pricing';
 import { RecallsModule } from './modules/recalls';
+import { ScanModule } from './modules/scan';
 import { SpecificationsModule } from './modules/specifications';
 import { StockValueModule } from './modules/stock-value';
 import { SuppliersModule } from './modules/suppliers';
@@ -55,15 +61,20 @@ const slices = [
   MouldsModule,
   TanksModule,
   BatchesModule,
+  TemperingModule,
+  SubstitutionsModule,
+  MouldingModule,
   DispatchesModule,
   StockValueModule,
   PricingModule,
   WhatIfModule,
   OrdersModule,
+  PlanningModule,
   TracingModule,
   LabelsModule,
   RecallsModule,
   ComplaintsModule,
+  ExportsModule,
   HealthModule,
 ];
 

@@ -1,0 +1,1 @@
+export { ScanModule } from './scan.module';
