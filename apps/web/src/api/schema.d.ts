@@ -84,6 +84,150 @@ export interface paths {
         patch: operations["UsersController_change"];
         trace?: never;
     };
+    "/api/lots/{code}/tag.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PapersController_lotTag"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/deliveries/{id}/tags.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PapersController_deliveryTags"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/moulds/tags.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PapersController_mouldTags"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/tanks/tags.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PapersController_tankTags"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/places/tags.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PapersController_placeTags"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/batches/{id}/sheet.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PapersController_batchSheet"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/dispatches/{id}/note.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PapersController_deliveryNote"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/trace.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PapersController_lotTrace"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/moulds/{tag}/trace.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PapersController_mouldTrace"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/workshop": {
         parameters: {
             query?: never;
@@ -1124,6 +1268,54 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/stock": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["StockValueController_report"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/items/{id}/purchases": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["StockValueController_purchases"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/stocktakes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["StockValueController_list"];
+        put?: never;
+        post: operations["StockValueController_take"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/prices": {
         parameters: {
             query?: never;
@@ -1346,6 +1538,38 @@ export interface paths {
         options?: never;
         head?: never;
         patch?: never;
+        trace?: never;
+    };
+    "/api/orders": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["OrdersController_list"];
+        put?: never;
+        post: operations["OrdersController_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/orders/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["OrdersController_get"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch: operations["OrdersController_change"];
         trace?: never;
     };
     "/api/lots/{code}/trace": {
@@ -1820,150 +2044,6 @@ export interface paths {
             cookie?: never;
         };
         get: operations["HealthController_metrics"];
-        put?: never;
-        post?: never;
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/lots/{code}/tag.pdf": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get: operations["PapersController_lotTag"];
-        put?: never;
-        post?: never;
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/deliveries/{id}/tags.pdf": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get: operations["PapersController_deliveryTags"];
-        put?: never;
-        post?: never;
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/moulds/tags.pdf": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get: operations["PapersController_mouldTags"];
-        put?: never;
-        post?: never;
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/tanks/tags.pdf": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get: operations["PapersController_tankTags"];
-        put?: never;
-        post?: never;
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/places/tags.pdf": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get: operations["PapersController_placeTags"];
-        put?: never;
-        post?: never;
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/batches/{id}/sheet.pdf": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get: operations["PapersController_batchSheet"];
-        put?: never;
-        post?: never;
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/dispatches/{id}/note.pdf": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get: operations["PapersController_deliveryNote"];
-        put?: never;
-        post?: never;
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/lots/{code}/trace.pdf": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get: operations["PapersController_lotTrace"];
-        put?: never;
-        post?: never;
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/moulds/{tag}/trace.pdf": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get: operations["PapersController_mouldTrace"];
         put?: never;
         post?: never;
         delete?: never;
@@ -3974,6 +4054,122 @@ export interface components {
             reason: string;
             lines: components["schemas"]["ReturnLineDto"][];
         };
+        StockLineView: {
+            lotCode: string;
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            kind: string;
+            /** @enum {string} */
+            unit: "g" | "pc";
+            /** Format: decimal */
+            quantity: string;
+            /**
+             * Format: decimal
+             * @description Kept for open batches
+             */
+            reservedQuantity: string;
+            /**
+             * Format: decimal
+             * @description What is left of what it cost
+             */
+            value: string;
+            /** Format: date */
+            lastDay: string | null;
+            /** @description Below nought: past its date */
+            daysLeft: number | null;
+            /** @description Days since something was taken */
+            idleDays: number;
+            slow: boolean;
+            held: boolean;
+            /** @enum {string} */
+            state: "good" | "expiring" | "expired";
+        };
+        ItemValueView: {
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            /** Format: decimal */
+            quantity: string;
+            /** Format: decimal */
+            value: string;
+        };
+        StockValueView: {
+            /** Format: date */
+            on: string;
+            /** Format: decimal */
+            value: string;
+            /** Format: decimal */
+            slowValue: string;
+            /** Format: decimal */
+            expiringValue: string;
+            /** Format: decimal */
+            expiredValue: string;
+            /** Format: decimal */
+            heldValue: string;
+            lots: components["schemas"]["StockLineView"][];
+            items: components["schemas"]["ItemValueView"][];
+        };
+        PurchasePriceView: {
+            /** Format: date */
+            day: string;
+            supplier: string;
+            /** Format: decimal */
+            quantity: string;
+            /** Format: decimal */
+            price: string;
+            /**
+             * Format: decimal
+             * @description Per kg, or per piece
+             */
+            unitPrice: string;
+            /**
+             * Format: decimal
+             * @description Against the one before
+             */
+            changePercent: string | null;
+        };
+        StocktakeLineView: {
+            lotCode: string;
+            itemName: string;
+            /** Format: decimal */
+            bookedQuantity: string;
+            /** Format: decimal */
+            countedQuantity: string;
+            /** Format: decimal */
+            difference: string;
+            /**
+             * Format: decimal
+             * @description Money; below nought: missing
+             */
+            cost: string;
+        };
+        StocktakeView: {
+            /** Format: uuid */
+            id: string;
+            /** Format: date */
+            countedOn: string;
+            note: string | null;
+            /** Format: decimal */
+            cost: string;
+            lines: components["schemas"]["StocktakeLineView"][];
+        };
+        StocktakePage: {
+            items: components["schemas"]["StocktakeView"][];
+            next: string | null;
+        };
+        CountDto: {
+            lotCode: string;
+            /**
+             * Format: decimal
+             * @description In the lot’s unit; 0 when nothing is there
+             */
+            countedQuantity: string;
+        };
+        StocktakeDto: {
+            counts: components["schemas"]["CountDto"][];
+            note?: string;
+        };
         CurrentPriceView: {
             /** Format: decimal */
             net: string;
@@ -4400,6 +4596,81 @@ export interface components {
             name: string;
             changes: components["schemas"]["ChangeDto"][];
             note?: string | null;
+        };
+        OrderLineView: {
+            /** Format: uuid */
+            id: string;
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            /** Format: decimal */
+            quantity: string;
+            /** Format: decimal */
+            netPrice: string | null;
+            /**
+             * Format: decimal
+             * @description Sent already, by dispatches that name the order
+             */
+            sentQuantity: string;
+        };
+        OrderView: {
+            /** Format: uuid */
+            id: string;
+            code: string;
+            /** Format: uuid */
+            customerId: string | null;
+            customerName: string | null;
+            /** Format: date */
+            dueOn: string;
+            minimumLifeDays: number;
+            /** @enum {string} */
+            state: "open" | "done" | "cancelled";
+            note: string | null;
+            version: number;
+            lines: components["schemas"]["OrderLineView"][];
+        };
+        OrderPage: {
+            items: components["schemas"]["OrderView"][];
+            next: string | null;
+        };
+        OrderLineDto: {
+            /**
+             * Format: uuid
+             * @description A piece or a box
+             */
+            itemId: string;
+            /**
+             * Format: decimal
+             * @description Whole pieces or boxes
+             */
+            quantity: string;
+            /**
+             * Format: decimal
+             * @description Agreed for one, without VAT
+             */
+            netPrice?: string | null;
+        };
+        CreateOrderDto: {
+            /**
+             * Format: uuid
+             * @description Null: for the counter
+             */
+            customerId?: string | null;
+            /** Format: date */
+            dueOn: string;
+            /** @description The customer’s own when left out */
+            minimumLifeDays?: number;
+            note?: string | null;
+            lines: components["schemas"]["OrderLineDto"][];
+        };
+        ChangeOrderDto: {
+            /** Format: date */
+            dueOn?: string;
+            minimumLifeDays?: number;
+            /** @enum {string} */
+            state?: "open" | "done" | "cancelled";
+            note?: string | null;
+            lines?: components["schemas"]["OrderLineDto"][];
         };
         TracedLotView: {
             code: string;
@@ -5587,6 +5858,481 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PapersController_lotTag: {
+        parameters: {
+            query?: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+                stock?: "die_cut" | "roll" | "sheet";
+                /** @description Of one tag, mm */
+                widthMm?: string;
+                /** @description Of one tag, mm; a roll has none */
+                heightMm?: string;
+                /** @description White inside the edge of a tag, mm */
+                marginMm?: string;
+                /** @description Sheets only */
+                columns?: number;
+                /** @description Sheets only */
+                rows?: number;
+                /** @description From the sheet’s left edge to the first tag, mm */
+                leftMm?: string;
+                /** @description From the sheet’s top edge to the first tag, mm */
+                topMm?: string;
+                /** @description From one tag’s left edge to the next one’s, mm */
+                pitchXMm?: string;
+                /** @description From one tag’s top edge to the next one’s, mm */
+                pitchYMm?: string;
+                /** @description First free tag */
+                startAt?: number;
+                /** @description Of each tag */
+                copies?: number;
+            };
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PapersController_deliveryTags: {
+        parameters: {
+            query?: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+                stock?: "die_cut" | "roll" | "sheet";
+                /** @description Of one tag, mm */
+                widthMm?: string;
+                /** @description Of one tag, mm; a roll has none */
+                heightMm?: string;
+                /** @description White inside the edge of a tag, mm */
+                marginMm?: string;
+                /** @description Sheets only */
+                columns?: number;
+                /** @description Sheets only */
+                rows?: number;
+                /** @description From the sheet’s left edge to the first tag, mm */
+                leftMm?: string;
+                /** @description From the sheet’s top edge to the first tag, mm */
+                topMm?: string;
+                /** @description From one tag’s left edge to the next one’s, mm */
+                pitchXMm?: string;
+                /** @description From one tag’s top edge to the next one’s, mm */
+                pitchYMm?: string;
+                /** @description First free tag */
+                startAt?: number;
+                /** @description Of each tag */
+                copies?: number;
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PapersController_mouldTags: {
+        parameters: {
+            query?: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+                stock?: "die_cut" | "roll" | "sheet";
+                /** @description Of one tag, mm */
+                widthMm?: string;
+                /** @description Of one tag, mm; a roll has none */
+                heightMm?: string;
+                /** @description White inside the edge of a tag, mm */
+                marginMm?: string;
+                /** @description Sheets only */
+                columns?: number;
+                /** @description Sheets only */
+                rows?: number;
+                /** @description From the sheet’s left edge to the first tag, mm */
+                leftMm?: string;
+                /** @description From the sheet’s top edge to the first tag, mm */
+                topMm?: string;
+                /** @description From one tag’s left edge to the next one’s, mm */
+                pitchXMm?: string;
+                /** @description From one tag’s top edge to the next one’s, mm */
+                pitchYMm?: string;
+                /** @description First free tag */
+                startAt?: number;
+                /** @description Of each tag */
+                copies?: number;
+                /** @description Tags with commas between; all when left out */
+                tags?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PapersController_tankTags: {
+        parameters: {
+            query?: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+                stock?: "die_cut" | "roll" | "sheet";
+                /** @description Of one tag, mm */
+                widthMm?: string;
+                /** @description Of one tag, mm; a roll has none */
+                heightMm?: string;
+                /** @description White inside the edge of a tag, mm */
+                marginMm?: string;
+                /** @description Sheets only */
+                columns?: number;
+                /** @description Sheets only */
+                rows?: number;
+                /** @description From the sheet’s left edge to the first tag, mm */
+                leftMm?: string;
+                /** @description From the sheet’s top edge to the first tag, mm */
+                topMm?: string;
+                /** @description From one tag’s left edge to the next one’s, mm */
+                pitchXMm?: string;
+                /** @description From one tag’s top edge to the next one’s, mm */
+                pitchYMm?: string;
+                /** @description First free tag */
+                startAt?: number;
+                /** @description Of each tag */
+                copies?: number;
+                /** @description Tags with commas between; all when left out */
+                tags?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PapersController_placeTags: {
+        parameters: {
+            query?: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+                stock?: "die_cut" | "roll" | "sheet";
+                /** @description Of one tag, mm */
+                widthMm?: string;
+                /** @description Of one tag, mm; a roll has none */
+                heightMm?: string;
+                /** @description White inside the edge of a tag, mm */
+                marginMm?: string;
+                /** @description Sheets only */
+                columns?: number;
+                /** @description Sheets only */
+                rows?: number;
+                /** @description From the sheet’s left edge to the first tag, mm */
+                leftMm?: string;
+                /** @description From the sheet’s top edge to the first tag, mm */
+                topMm?: string;
+                /** @description From one tag’s left edge to the next one’s, mm */
+                pitchXMm?: string;
+                /** @description From one tag’s top edge to the next one’s, mm */
+                pitchYMm?: string;
+                /** @description First free tag */
+                startAt?: number;
+                /** @description Of each tag */
+                copies?: number;
+                /** @description Tags with commas between; all when left out */
+                tags?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PapersController_batchSheet: {
+        parameters: {
+            query?: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PapersController_deliveryNote: {
+        parameters: {
+            query?: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PapersController_lotTrace: {
+        parameters: {
+            query?: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+            };
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PapersController_mouldTrace: {
+        parameters: {
+            query?: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+            };
+            header?: never;
+            path: {
+                tag: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
                 };
             };
         };
@@ -9254,6 +10000,165 @@ export interface operations {
             };
         };
     };
+    StockValueController_report: {
+        parameters: {
+            query?: {
+                /** @description Nothing taken for so long */
+                slowAfterDays?: number;
+                /** @description Date as near as this */
+                expiringWithinDays?: number;
+                kind?: "ingredient" | "packaging" | "filling" | "piece" | "box";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StockValueView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    StockValueController_purchases: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PurchasePriceView"][];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    StockValueController_list: {
+        parameters: {
+            query?: {
+                limit?: number;
+                /** @description `next` of the page before */
+                after?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StocktakePage"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    StockValueController_take: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["StocktakeDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StocktakeView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     PricesController_list: {
         parameters: {
             query?: {
@@ -9941,6 +10846,166 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ScenarioView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    OrdersController_list: {
+        parameters: {
+            query?: {
+                limit?: number;
+                /** @description `next` of the page before */
+                after?: string;
+                state?: "open" | "done" | "cancelled";
+                /** @description Due on this day or before */
+                dueBefore?: string;
+                customerId?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OrderPage"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    OrdersController_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CreateOrderDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OrderView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    OrdersController_get: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OrderView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    OrdersController_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeOrderDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OrderView"];
                 };
             };
             401: {
@@ -11440,481 +12505,6 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["Problem"];
-                };
-            };
-        };
-    };
-    PapersController_lotTag: {
-        parameters: {
-            query?: {
-                /** @description A4 when left out */
-                page?: "A4" | "LETTER";
-                /** @description The workshop’s first when left out */
-                language?: "en" | "fr";
-                stock?: "die_cut" | "roll" | "sheet";
-                /** @description Of one tag, mm */
-                widthMm?: string;
-                /** @description Of one tag, mm; a roll has none */
-                heightMm?: string;
-                /** @description White inside the edge of a tag, mm */
-                marginMm?: string;
-                /** @description Sheets only */
-                columns?: number;
-                /** @description Sheets only */
-                rows?: number;
-                /** @description From the sheet’s left edge to the first tag, mm */
-                leftMm?: string;
-                /** @description From the sheet’s top edge to the first tag, mm */
-                topMm?: string;
-                /** @description From one tag’s left edge to the next one’s, mm */
-                pitchXMm?: string;
-                /** @description From one tag’s top edge to the next one’s, mm */
-                pitchYMm?: string;
-                /** @description First free tag */
-                startAt?: number;
-                /** @description Of each tag */
-                copies?: number;
-            };
-            header?: never;
-            path: {
-                code: string;
-            };
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            200: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/pdf": components["schemas"]["Problem"];
-                };
-            };
-            403: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/pdf": components["schemas"]["Problem"];
-                };
-            };
-        };
-    };
-    PapersController_deliveryTags: {
-        parameters: {
-            query?: {
-                /** @description A4 when left out */
-                page?: "A4" | "LETTER";
-                /** @description The workshop’s first when left out */
-                language?: "en" | "fr";
-                stock?: "die_cut" | "roll" | "sheet";
-                /** @description Of one tag, mm */
-                widthMm?: string;
-                /** @description Of one tag, mm; a roll has none */
-                heightMm?: string;
-                /** @description White inside the edge of a tag, mm */
-                marginMm?: string;
-                /** @description Sheets only */
-                columns?: number;
-                /** @description Sheets only */
-                rows?: number;
-                /** @description From the sheet’s left edge to the first tag, mm */
-                leftMm?: string;
-                /** @description From the sheet’s top edge to the first tag, mm */
-                topMm?: string;
-                /** @description From one tag’s left edge to the next one’s, mm */
-                pitchXMm?: string;
-                /** @description From one tag’s top edge to the next one’s, mm */
-                pitchYMm?: string;
-                /** @description First free tag */
-                startAt?: number;
-                /** @description Of each tag */
-                copies?: number;
-            };
-            header?: never;
-            path: {
-                id: string;
-            };
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            200: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/pdf": components["schemas"]["Problem"];
-                };
-            };
-            403: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/pdf": components["schemas"]["Problem"];
-                };
-            };
-        };
-    };
-    PapersController_mouldTags: {
-        parameters: {
-            query?: {
-                /** @description A4 when left out */
-                page?: "A4" | "LETTER";
-                /** @description The workshop’s first when left out */
-                language?: "en" | "fr";
-                stock?: "die_cut" | "roll" | "sheet";
-                /** @description Of one tag, mm */
-                widthMm?: string;
-                /** @description Of one tag, mm; a roll has none */
-                heightMm?: string;
-                /** @description White inside the edge of a tag, mm */
-                marginMm?: string;
-                /** @description Sheets only */
-                columns?: number;
-                /** @description Sheets only */
-                rows?: number;
-                /** @description From the sheet’s left edge to the first tag, mm */
-                leftMm?: string;
-                /** @description From the sheet’s top edge to the first tag, mm */
-                topMm?: string;
-                /** @description From one tag’s left edge to the next one’s, mm */
-                pitchXMm?: string;
-                /** @description From one tag’s top edge to the next one’s, mm */
-                pitchYMm?: string;
-                /** @description First free tag */
-                startAt?: number;
-                /** @description Of each tag */
-                copies?: number;
-                /** @description Tags with commas between; all when left out */
-                tags?: string;
-            };
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            200: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/pdf": components["schemas"]["Problem"];
-                };
-            };
-            403: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/pdf": components["schemas"]["Problem"];
-                };
-            };
-        };
-    };
-    PapersController_tankTags: {
-        parameters: {
-            query?: {
-                /** @description A4 when left out */
-                page?: "A4" | "LETTER";
-                /** @description The workshop’s first when left out */
-                language?: "en" | "fr";
-                stock?: "die_cut" | "roll" | "sheet";
-                /** @description Of one tag, mm */
-                widthMm?: string;
-                /** @description Of one tag, mm; a roll has none */
-                heightMm?: string;
-                /** @description White inside the edge of a tag, mm */
-                marginMm?: string;
-                /** @description Sheets only */
-                columns?: number;
-                /** @description Sheets only */
-                rows?: number;
-                /** @description From the sheet’s left edge to the first tag, mm */
-                leftMm?: string;
-                /** @description From the sheet’s top edge to the first tag, mm */
-                topMm?: string;
-                /** @description From one tag’s left edge to the next one’s, mm */
-                pitchXMm?: string;
-                /** @description From one tag’s top edge to the next one’s, mm */
-                pitchYMm?: string;
-                /** @description First free tag */
-                startAt?: number;
-                /** @description Of each tag */
-                copies?: number;
-                /** @description Tags with commas between; all when left out */
-                tags?: string;
-            };
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            200: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/pdf": components["schemas"]["Problem"];
-                };
-            };
-            403: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/pdf": components["schemas"]["Problem"];
-                };
-            };
-        };
-    };
-    PapersController_placeTags: {
-        parameters: {
-            query?: {
-                /** @description A4 when left out */
-                page?: "A4" | "LETTER";
-                /** @description The workshop’s first when left out */
-                language?: "en" | "fr";
-                stock?: "die_cut" | "roll" | "sheet";
-                /** @description Of one tag, mm */
-                widthMm?: string;
-                /** @description Of one tag, mm; a roll has none */
-                heightMm?: string;
-                /** @description White inside the edge of a tag, mm */
-                marginMm?: string;
-                /** @description Sheets only */
-                columns?: number;
-                /** @description Sheets only */
-                rows?: number;
-                /** @description From the sheet’s left edge to the first tag, mm */
-                leftMm?: string;
-                /** @description From the sheet’s top edge to the first tag, mm */
-                topMm?: string;
-                /** @description From one tag’s left edge to the next one’s, mm */
-                pitchXMm?: string;
-                /** @description From one tag’s top edge to the next one’s, mm */
-                pitchYMm?: string;
-                /** @description First free tag */
-                startAt?: number;
-                /** @description Of each tag */
-                copies?: number;
-                /** @description Tags with commas between; all when left out */
-                tags?: string;
-            };
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            200: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/pdf": components["schemas"]["Problem"];
-                };
-            };
-            403: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/pdf": components["schemas"]["Problem"];
-                };
-            };
-        };
-    };
-    PapersController_batchSheet: {
-        parameters: {
-            query?: {
-                /** @description A4 when left out */
-                page?: "A4" | "LETTER";
-                /** @description The workshop’s first when left out */
-                language?: "en" | "fr";
-            };
-            header?: never;
-            path: {
-                id: string;
-            };
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            200: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/pdf": components["schemas"]["Problem"];
-                };
-            };
-            403: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/pdf": components["schemas"]["Problem"];
-                };
-            };
-        };
-    };
-    PapersController_deliveryNote: {
-        parameters: {
-            query?: {
-                /** @description A4 when left out */
-                page?: "A4" | "LETTER";
-                /** @description The workshop’s first when left out */
-                language?: "en" | "fr";
-            };
-            header?: never;
-            path: {
-                id: string;
-            };
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            200: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/pdf": components["schemas"]["Problem"];
-                };
-            };
-            403: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/pdf": components["schemas"]["Problem"];
-                };
-            };
-        };
-    };
-    PapersController_lotTrace: {
-        parameters: {
-            query?: {
-                /** @description A4 when left out */
-                page?: "A4" | "LETTER";
-                /** @description The workshop’s first when left out */
-                language?: "en" | "fr";
-            };
-            header?: never;
-            path: {
-                code: string;
-            };
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            200: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/pdf": components["schemas"]["Problem"];
-                };
-            };
-            403: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/pdf": components["schemas"]["Problem"];
-                };
-            };
-        };
-    };
-    PapersController_mouldTrace: {
-        parameters: {
-            query?: {
-                /** @description A4 when left out */
-                page?: "A4" | "LETTER";
-                /** @description The workshop’s first when left out */
-                language?: "en" | "fr";
-            };
-            header?: never;
-            path: {
-                tag: string;
-            };
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            200: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/pdf": components["schemas"]["Problem"];
-                };
-            };
-            403: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/pdf": components["schemas"]["Problem"];
                 };
             };
         };

@@ -52,7 +52,6 @@ const tree = root.addChildren([
     page('/goods-in/$id', () => import('../features/goods-in/delivery')),
     page('/goods-in/items', () => import('../features/items/items')),
     page('/goods-in/items/$id', () => import('../features/items/item')),
-    page('/goods-in/specifications/$id', () => import('../features/items/specification')),
     page('/store', () => import('../features/stock/store')),
     page('/store/count', () => import('../features/stock/stocktake')),
     page('/store/lots/$code', () => import('../features/stock/lot')),

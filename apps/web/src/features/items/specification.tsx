@@ -1,3 +1,0 @@
-const Specification = () => null;
-
-export default Specification;
