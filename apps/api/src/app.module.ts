@@ -5,6 +5,7 @@ import { BatchesModule } from './modules/batches';
 import { ComplaintsModule } from './modules/complaints';
 import { CustomersModule } from './modules/customers';
 import { DeliveriesModule } from './modules/deliveries';
+import { DiaryModule } from './modules/diary';
 import { DispatchesModule } from './modules/dispatches';
 import { ExportsModule } from './modules/exports';
 import { HealthModule } from './modules/health';

@@ -9,3 +9,9 @@ export { designedNutrition } from './nutrition';
 export { LINE_ROLES, type RecipeCheck, type RecipeContent, type RecipeStep } from './recipe';
 export type { RecipeRefusal } from './refusals';
 export { readLosses, readSteps } from './stored';
+export {
+  compareSubstitution,
+  type AllergenChange,
+  type FigureChange,
+  type Substitution,
+} from './substitution';

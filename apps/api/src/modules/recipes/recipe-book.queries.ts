@@ -16,7 +16,7 @@ import type { Tx } from '../../platform/database/prisma';
 import { contentOfVersion } from './recipe-content';
 import { newestVersions } from './recipes.repository';
 
-type StoredSpecification = Prisma.SpecificationGetPayload<{ include: { allergens: true } }>;
+export type StoredSpecification = Prisma.SpecificationGetPayload<{ include: { allergens: true } }>;
 
 /** Reads stored JSON; what isn't there or can't be read is not stated. */
 const read = <T>(stored: unknown, reading: (reader: JsonReader) => T): T | null => {
@@ -54,29 +54,37 @@ export const genericKeyOf = (item: Pick<Item, 'settings'>): string | null => {
   return typeof key === 'string' ? key : null;
 };
 
+/** What a specification states, as a recipe reads it. */
+export const statedBy = (
+  specification: StoredSpecification,
+): Pick<BookItem, 'composition' | 'nutrition' | 'allergens'> => ({
+  composition: compositionIn(specification.composition),
+  nutrition: nutritionIn(specification.nutrition),
+  allergens: Object.fromEntries(
+    specification.allergens.map((row) => [row.allergen as Allergen, row.presence as Presence]),
+  ) as AllergenStatement,
+});
+
+const NOTHING_STATED = { composition: null, nutrition: null, allergens: null } as const;
+
 const bookItem = (
   item: Item,
   specification: StoredSpecification | undefined,
   recipe: RecipeContent | null,
 ): BookItem => {
-  const stated = specification ? compositionIn(specification.composition) : null;
+  const stated = specification ? statedBy(specification) : NOTHING_STATED;
   const key = genericKeyOf(item);
   const generic = REFERENCE_INGREDIENTS.find((row) => row.key === key)?.composition ?? null;
-  const allergens: AllergenStatement | null = specification
-    ? Object.fromEntries(
-        specification.allergens.map((row) => [row.allergen as Allergen, row.presence as Presence]),
-      )
-    : null;
   return {
     id: item.id,
     name: item.name,
     unit: item.unit === 'pc' ? 'pc' : 'g',
     pieceMassG: item.unit === 'pc' ? optionalDecimalFromDb(item.nominalMassG) : null,
     isPackaging: item.kind === 'packaging',
-    composition: stated ?? generic,
-    nutrition: specification ? nutritionIn(specification.nutrition) : null,
-    allergens,
-    isGeneric: stated === null && generic !== null,
+    composition: stated.composition ?? generic,
+    nutrition: stated.nutrition,
+    allergens: stated.allergens,
+    isGeneric: stated.composition === null && generic !== null,
     recipe,
   };
 };

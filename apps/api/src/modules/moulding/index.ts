@@ -1,0 +1,1 @@
+export { MouldingModule } from './moulding.module';

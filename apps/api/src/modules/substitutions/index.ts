@@ -1,0 +1,1 @@
+export { SubstitutionsModule } from './substitutions.module';

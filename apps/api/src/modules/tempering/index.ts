@@ -1,0 +1,1 @@
+export { TemperingModule } from './tempering.module';

@@ -1,0 +1,193 @@
+import { startTestService, type TestService } from '../../support/service/test-service';
+import { addItem, addSpecification, addSupplier, receive } from '../../support/workshop/fixtures';
+import { genericItems, line } from '../recipes/recipe-kitchen';
+
+const KEYS = ['cream-35', 'cream-37', 'dark-chocolate-60-69', 'dark-chocolate-70-85'] as const;
+
+let service: TestService;
+let items: Record<(typeof KEYS)[number], string>;
+let batchId: string;
+let substitute: string;
+
+beforeAll(async () => {
+  service = await startTestService();
+  service.clock.setTo(new Date('2026-11-25T09:00:00Z'));
+  const supplierId = (await addSupplier(service)).id;
+  items = await genericItems(service, KEYS);
+  const absent = { milk: 'absent', soy: 'absent', hazelnut: 'absent' };
+  await addSpecification(service, items['cream-35'], supplierId, { ...absent, milk: 'contains' });
+  await addSpecification(service, items['dark-chocolate-60-69'], supplierId, absent);
+  await addSpecification(service, items['dark-chocolate-70-85'], supplierId, {
+    ...absent,
+    hazelnut: 'may_contain',
+    soy: 'contains',
+  });
+  const dark = (await service.as.maker.get(`/items/${items['dark-chocolate-60-69']}`)).body as {
+    version: number;
+  };
+  await service.as.owner
+    .patch(`/items/${items['dark-chocolate-60-69']}`, dark.version, { replacementPrice: '12.00' })
+    .expect(200);
+  const ganache = (await addItem(service, { name: 'Ganache', kind: 'filling' })).id;
+  await service.as.maker
+    .post(`/items/${ganache}/recipes`, {
+      lines: [line(items['cream-35'], '100'), line(items['dark-chocolate-60-69'], '150')],
+    })
+    .expect(201);
+  const batch = await service.as.maker
+    .post('/batches', { itemId: ganache, plannedQuantity: '2500' })
+    .expect(201);
+  batchId = (batch.body as { id: string }).id;
+  const lot = await receive(service, supplierId, {
+    itemId: items['dark-chocolate-70-85'],
+    quantity: '5000',
+    price: '80.00',
+    bestBefore: '2027-11-01',
+  });
+  substitute = lot.lotCode;
+});
+afterAll(() => service.close());
+
+interface Compared {
+  readonly allergens: readonly {
+    allergen: string;
+    before: string;
+    after: string;
+    isWorse: boolean;
+  }[];
+  readonly figures: readonly { figure: string; before: string | null; after: string | null }[];
+  readonly notUsable: string | null;
+}
+
+const compare = (itemId: string, lotCode: string) =>
+  service.as.maker.post(`/batches/${batchId}/substitutions`, { itemId, lotCode });
+
+describe('a substitution', () => {
+  it('is compared by allergen, composition and cost before it is drawn', async () => {
+    const answer = await compare(items['dark-chocolate-60-69'], substitute).expect(200);
+    expect(answer.body).toMatchObject({
+      originalName: 'Trial dark-chocolate-60-69',
+      substituteName: 'Trial dark-chocolate-70-85',
+      plannedQuantity: '1500.000',
+      originalCost: '18.0000',
+      substituteCost: '24.0000',
+      notUsable: null,
+    });
+    const { allergens, figures } = answer.body as Compared;
+    expect(allergens).toContainEqual({
+      allergen: 'soy',
+      before: 'absent',
+      after: 'contains',
+      isWorse: true,
+    });
+    expect(allergens.find((row) => row.allergen === 'hazelnut')?.after).toBe('may_contain');
+    const fat = figures.find((row) => row.figure === 'totalFat');
+    expect(Number(fat?.after)).toBeGreaterThan(Number(fat?.before));
+  });
+
+  it('says why a held lot can’t be used, and still compares it', async () => {
+    await service.as.seller
+      .post(`/lots/${substitute}/holds`, { reason: 'the carton is torn' })
+      .expect(201);
+    const answer = await compare(items['dark-chocolate-60-69'], substitute).expect(200);
+    expect((answer.body as Compared).notUsable).toContain('the carton is torn');
+  });
+
+  it('is refused for what the recipe doesn’t hold, and for a lot that isn’t there', async () => {
+    const other = await compare(items['cream-37'], substitute);
+    expect(other.status).toBe(422);
+    expect(other.body).toMatchObject({ type: '/problems/not-in-recipe' });
+    await compare(items['cream-35'], 'NOPE').expect(404);
+  });
+});
+
+describe('tempering', () => {
+  const path = () => `/items/${items['dark-chocolate-60-69']}/tempering`;
+  const version = async (): Promise<number> =>
+    (
+      (await service.as.maker.get(`/items/${items['dark-chocolate-60-69']}`)).body as {
+        version: number;
+      }
+    ).version;
+
+  it('has no windows until the product is named', async () => {
+    await service.as.maker.get(path()).expect(404);
+  });
+
+  it('takes the table, judges a reading and says what next', async () => {
+    const set = await service.as.maker
+      .put(path(), await version(), { product: 'dark' })
+      .expect(200);
+    expect(set.body).toMatchObject({
+      isMakers: false,
+      checks: [{ step: 'melt' }, { step: 'cool' }, { step: 'work', low: '31.00', high: '32.00' }],
+    });
+    const verdict = await service.as.seller
+      .post(`${path()}/verdict`, { step: 'work', tempC: '33.5' })
+      .expect(200);
+    expect(verdict.body).toMatchObject({ verdict: 'high' });
+    expect((verdict.body as { advice: string }).advice).toContain('strip');
+  });
+
+  it('lets the maker’s curve beat the table, and refuses half a curve', async () => {
+    const own = {
+      product: 'dark',
+      melt: { lowC: '45', highC: '50' },
+      work: { lowC: '33', highC: '34' },
+      source: 'Sheet of the maker',
+    };
+    await service.as.maker.put(path(), await version(), own).expect(200);
+    const verdict = await service.as.maker.post(`${path()}/verdict`, {
+      step: 'work',
+      tempC: '33.5',
+    });
+    expect(verdict.body).toMatchObject({ verdict: 'in', source: 'Sheet of the maker' });
+    const { work: _, ...half } = own;
+    expect((await service.as.maker.put(path(), await version(), half)).status).toBe(422);
+  });
+
+  it('warns of a room whose dew point is above the product', async () => {
+    const room = await service.as.maker
+      .post('/tempering/room', { productC: '10', roomC: '22', humidityPercent: '60' })
+      .expect(200);
+    expect(room.body).toMatchObject({ condenses: true });
+    const odd = { productC: '10', roomC: '22', humidityPercent: '0' };
+    expect((await service.as.maker.post('/tempering/room', odd)).status).toBe(422);
+  });
+});
+
+describe('moulding', () => {
+  it('gives parts and chocolate share from a drawing', async () => {
+    const answer = await service.as.maker
+      .post('/moulding/cavity', {
+        shape: 'hemisphere',
+        diameterMm: '30',
+        wallMm: '1.8',
+        capGapMm: '1.5',
+      })
+      .expect(200);
+    expect(answer.body).toMatchObject({
+      shellGrams: '2.859',
+      fillingGrams: '4.719',
+      capGrams: '1.038',
+      chocolateShare: { chocolatePercent: '45.23', enough: true },
+    });
+  });
+
+  it('gives parts from weighings, and refuses what is no weight', async () => {
+    const body = {
+      shellsGrams: ['2.8', '3.0'],
+      filledGrams: ['7.6', '7.6'],
+      cappedGrams: ['8.6', '8.8'],
+    };
+    const answer = await service.as.maker.post('/moulding/weighings', body).expect(200);
+    expect(answer.body).toMatchObject({ fillingGrams: '4.700', capGrams: '1.100' });
+    const wrong = await service.as.maker.post('/moulding/weighings', {
+      ...body,
+      shellsGrams: ['two', '3'],
+    });
+    expect(wrong.status).toBe(422);
+    const impossible = { shape: 'block', wallMm: '2', capGapMm: '1' };
+    expect((await service.as.maker.post('/moulding/cavity', impossible)).status).toBe(422);
+  });
+});
