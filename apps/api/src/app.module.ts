@@ -71,6 +71,8 @@ const slices = [
   WhatIfModule,
   OrdersModule,
   PlanningModule,
+  DiaryModule,
+  ScanModule,
   TracingModule,
   LabelsModule,
   RecallsModule,

@@ -1,15 +1,10 @@
 import { Injectable } from '@nestjs/common';
-import type { Prisma } from '../../generated/prisma/client';
 import { DatabaseService } from '../../platform/database/database.service';
 import { Transactions } from '../../platform/database/transactions';
-import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
 import { decodeCursor, limitOf, type Page, pageOf } from '../../platform/paging/page';
-import { nextCode } from '../codes';
-import { refuseSellerUnlessPacking } from './batch-head.queries';
 import type { BatchQuery, OpenBatchDto } from './batches.dto';
 import type { BatchSummaryView, BatchView } from './batches.view';
-import { kindOf, loadVersionToMake, planOf } from './open-batch';
+import { openBatch } from './start-batch';
 import { showBatch, summaryIncluded, summaryView } from './show-batch';
 
 @Injectable()
@@ -61,31 +56,7 @@ export class BatchesService {
   /** Opens a batch of the newest or a named recipe version, which is frozen from then on. */
   open(dto: OpenBatchDto): Promise<BatchView> {
     return this.transactions.book(async (tx, by) => {
-      const version = await loadVersionToMake(tx, dto);
-      const kind = kindOf(version);
-      refuseSellerUnlessPacking(by, kind);
-      const plan = planOf(version, dto);
-      const id = newId();
-      const code = await nextCode(tx, by, 'batch');
-      await tx.batch.create({
-        data: {
-          id,
-          code,
-          kind,
-          recipeVersionId: version.id,
-          operatorId: by.userId,
-          placeId: dto.placeId ?? null,
-          plan: plan as unknown as Prisma.InputJsonObject,
-          openedAt: by.at,
-        },
-        select: { id: true },
-      });
-      await writeJournal(tx, by, {
-        action: 'batch.opened',
-        subjectKind: 'batch',
-        subjectId: code,
-        detail: { item: version.recipe.item.name, recipe: version.number },
-      });
+      const { id } = await openBatch(tx, by, dto);
       return showBatch(tx, id, by.today.toString());
     });
   }

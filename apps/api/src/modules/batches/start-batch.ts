@@ -1,0 +1,43 @@
+import type { Prisma } from '../../generated/prisma/client';
+import type { Tx } from '../../platform/database/prisma';
+import type { By } from '../../platform/database/transactions';
+import { newId } from '../../platform/ids/new-id';
+import { writeJournal } from '../../platform/journal/journal';
+import { nextCode } from '../codes';
+import { refuseSellerUnlessPacking } from './batch-head.queries';
+import type { OpenBatchDto } from './batches.dto';
+import { kindOf, loadVersionToMake, planOf } from './open-batch';
+
+/** Opens a batch in the caller's transaction, so that whatever it was opened for goes with it. */
+export const openBatch = async (
+  tx: Tx,
+  by: By,
+  dto: OpenBatchDto,
+): Promise<{ readonly id: string; readonly code: string }> => {
+  const version = await loadVersionToMake(tx, dto);
+  const kind = kindOf(version);
+  refuseSellerUnlessPacking(by, kind);
+  const plan = planOf(version, dto);
+  const id = newId();
+  const code = await nextCode(tx, by, 'batch');
+  await tx.batch.create({
+    data: {
+      id,
+      code,
+      kind,
+      recipeVersionId: version.id,
+      operatorId: by.userId,
+      placeId: dto.placeId ?? null,
+      plan: plan as unknown as Prisma.InputJsonObject,
+      openedAt: by.at,
+    },
+    select: { id: true },
+  });
+  await writeJournal(tx, by, {
+    action: 'batch.opened',
+    subjectKind: 'batch',
+    subjectId: code,
+    detail: { item: version.recipe.item.name, recipe: version.number },
+  });
+  return { id, code };
+};

@@ -1,0 +1,1 @@
+export { PlanningModule } from './planning.module';

@@ -1,0 +1,2 @@
+-- Seasons are few and are changed together with the other planning settings of the workshop.
+DROP TABLE season;
