@@ -6,6 +6,9 @@ export interface BinaryOutcome {
   readonly output: string;
 }
 
+/** How long the last words of a program that has ended are waited for. */
+const PIPES_MS = process.platform === 'win32' ? 200 : 5_000;
+
 /** A bare environment: nothing of the caller's (PGDATA, PGPORT, LANG ...) reaches the binaries. */
 const environment = (): NodeJS.ProcessEnv => {
   const { PATH, SystemRoot, TEMP, TMP } = process.env;
@@ -44,10 +47,12 @@ export const runBinary = (
     child.stdout.on('data', (chunk: Buffer) => chunks.push(chunk));
     child.stderr.on('data', (chunk: Buffer) => chunks.push(chunk));
     child.on('error', reject);
-    // `exit` and not `close`: on Windows the server inherits the pipes and keeps them open.
-    child.on('exit', (code) => {
-      setImmediate(() => resolve({ code, output: Buffer.concat(chunks).toString('utf8').trim() }));
-    });
+    const finish = (code: number | null): void => {
+      resolve({ code, output: Buffer.concat(chunks).toString('utf8').trim() });
+    };
+    child.on('close', finish);
+    // On Windows a server that pg_ctl has started keeps the pipes open; don't wait for their end.
+    child.on('exit', (code) => setTimeout(() => finish(code), PIPES_MS).unref());
   });
 
 /** The same while the process is exiting, when nothing asynchronous runs any more. */
