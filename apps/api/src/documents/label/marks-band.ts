@@ -1,5 +1,5 @@
 import type { LabelContent } from '../../domain/label/content';
-import { placeLines, type Mark } from '../kit/drawing';
+import { baselineMm, placeLines, type Mark } from '../kit/drawing';
 import { lineHeightMm, setText } from '../kit/set-text';
 import { FINE_MODULE_MM, barSymbol, symbolSize } from '../kit/symbols';
 import type { Run } from '../kit/words';
@@ -27,7 +27,7 @@ const quantityLine = ({ quantity }: LabelContent, type: LabelType, stack: Stack)
   const [first, second] = [type.quantityPt, type.eMarkPt].map(lineHeightMm) as [number, number];
   const lineTop = yMm + (used.length - 1) * first;
   const at = fitsBeside
-    ? { xMm: stack.xMm + besideMm, yMm: lineTop + Math.max(0, first - second) / 2 }
+    ? { xMm: stack.xMm + besideMm, yMm: lineTop + baselineMm(type.quantityPt) - baselineMm(type.eMarkPt) }
     : { xMm: stack.xMm, yMm: stack.endMm };
   stack.marks.push(...placeLines(sign, { ...at, widthMm: 100 }, { sizePt: type.eMarkPt }));
   if (fitsBeside) stack.space(Math.max(0, second - first));

@@ -1,0 +1,36 @@
+import { Body, Controller, Get, Post, Query, StreamableFile } from '@nestjs/common';
+import { ApiCreatedResponse, ApiOkResponse, ApiProduces, ApiTags } from '@nestjs/swagger';
+import { Books } from '../../platform/idempotency/books.decorator';
+import { Allow, AllowReaders } from '../access';
+import { pdfFile } from '../papers';
+import { CleaningDto, CleaningView, DiaryPdfQuery, DiaryQuery, DiaryView } from './diary.dto';
+import { DiaryService } from './diary.service';
+
+@ApiTags('diary')
+@Controller()
+export class DiaryController {
+  constructor(private readonly diaries: DiaryService) {}
+
+  @Get('diary')
+  @AllowReaders()
+  @ApiOkResponse({ type: DiaryView })
+  read(@Query() query: DiaryQuery): Promise<DiaryView> {
+    return this.diaries.read(query);
+  }
+
+  @Get('diary.pdf')
+  @AllowReaders()
+  @ApiProduces('application/pdf')
+  @ApiOkResponse({ schema: { type: 'string', format: 'binary' } })
+  async pdf(@Query() query: DiaryPdfQuery): Promise<StreamableFile> {
+    return pdfFile(await this.diaries.pdf(query), `diary-${query.from}-${query.to}`);
+  }
+
+  @Post('cleanings')
+  @Allow('maker', 'seller')
+  @Books()
+  @ApiCreatedResponse({ type: CleaningView })
+  clean(@Body() dto: CleaningDto): Promise<CleaningView> {
+    return this.diaries.clean(dto);
+  }
+}

@@ -1,0 +1,1 @@
+export { DiaryModule } from './diary.module';
