@@ -1,4 +1,5 @@
 import { PrismaPg } from '@prisma/adapter-pg';
+import { Pool } from 'pg';
 import { Prisma, PrismaClient } from '../../generated/prisma/client';
 
 /** The handle of a running transaction. Repositories take it first and hold no client. */
@@ -6,6 +7,17 @@ export type Tx = Prisma.TransactionClient;
 
 export type Database = PrismaClient;
 
-/** @param url postgresql:// connection string. */
-export const connect = (url: string, poolSize = 10): PrismaClient =>
-  new PrismaClient({ adapter: new PrismaPg({ connectionString: url, max: poolSize }) });
+/**
+ * @param url postgresql:// connection string.
+ *
+ * A connection that is cut while it is handed from one user to the next reports the loss to nobody,
+ * and an unheard report ends the process. Each connection has a listener for life; whoever uses the
+ * connection next gets the error as the answer to its statement.
+ */
+export const connect = (url: string, poolSize = 10): PrismaClient => {
+  const pool = new Pool({ connectionString: url, max: poolSize });
+  pool.on('connect', (client) => {
+    client.on('error', () => undefined);
+  });
+  return new PrismaClient({ adapter: new PrismaPg(pool, { disposeExternalPool: true }) });
+};
