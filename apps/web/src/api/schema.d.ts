@@ -1204,6 +1204,102 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/items/{id}/tempering": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["TemperingController_get"];
+        put: operations["TemperingController_change"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/items/{id}/tempering/verdict": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["TemperingController_judge"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/tempering/room": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["TemperingController_room"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/batches/{id}/substitutions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["SubstitutionsController_compare"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/moulding/cavity": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["MouldingController_cavity"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/moulding/weighings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["MouldingController_weighings"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/dispatches": {
         parameters: {
             query?: never;
@@ -1570,6 +1666,310 @@ export interface paths {
         options?: never;
         head?: never;
         patch: operations["OrdersController_change"];
+        trace?: never;
+    };
+    "/api/plan": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PlanController_latest"];
+        put?: never;
+        post: operations["PlanController_make"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/plan/settings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PlanController_settings"];
+        put: operations["PlanController_changeSettings"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/plan/ways-out": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PlanController_waysOut"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/plan/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PlanController_get"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/plan/{id}/calendar.ics": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PlanController_calendar"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/plan/{id}/batches": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["PlanController_start"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/items/{id}/forecast": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["PlanController_forecast"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/supply-terms": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["SupplyController_terms"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/items/{id}/supply-term": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put: operations["SupplyController_setTerm"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/minimum-orders": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["SupplyController_minimumOrders"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/suppliers/{id}/minimum-order": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put: operations["SupplyController_setMinimumOrder"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/reservations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["SupplyController_reservations"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/reservations/{id}/release": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["SupplyController_release"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/diary": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["DiaryController_read"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/diary.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["DiaryController_pdf"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/cleanings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["DiaryController_clean"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/readings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["ReadingsController_list"];
+        put?: never;
+        post: operations["ReadingsController_take"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/readings/due": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["ReadingsController_due"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/scan": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["ScanController_scan"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
         trace?: never;
     };
     "/api/lots/{code}/trace": {
@@ -2012,6 +2412,38 @@ export interface paths {
             cookie?: never;
         };
         get: operations["ComplaintsController_photo"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/exports/events": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["ExportsController_events"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/exports/lots.csv": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["ExportsController_lots"];
         put?: never;
         post?: never;
         delete?: never;
@@ -3952,6 +4384,227 @@ export interface components {
             /** @description Boxes that were packed */
             boxes: number;
         };
+        TemperingCheckView: {
+            /** @enum {string} */
+            step: "melt" | "cool" | "work";
+            /** @description As a check point of a recipe step */
+            measure: string;
+            /** Format: decimal */
+            low: string;
+            /** Format: decimal */
+            high: string;
+        };
+        TemperingView: {
+            /** Format: uuid */
+            itemId: string;
+            /** @enum {string} */
+            product: "dark" | "milk" | "white" | "coloured_cocoa_butter";
+            /** @description The maker’s own curve, which beats the table */
+            isMakers: boolean;
+            source: string;
+            checks: components["schemas"]["TemperingCheckView"][];
+        };
+        TempWindowDto: {
+            /** Format: decimal */
+            lowC: string;
+            /** Format: decimal */
+            highC: string;
+        };
+        TemperingCurveDto: {
+            /** @enum {string} */
+            product: "dark" | "milk" | "white" | "coloured_cocoa_butter";
+            /** @description The maker’s own windows; all three, or none to use the table */
+            melt?: (components["schemas"]["TempWindowDto"] | null) & components["schemas"]["TempWindowDto"];
+            cool?: (components["schemas"]["TempWindowDto"] | null) & components["schemas"]["TempWindowDto"];
+            work?: (components["schemas"]["TempWindowDto"] | null) & components["schemas"]["TempWindowDto"];
+            /** @description Where the maker’s windows come from */
+            source?: string;
+        };
+        TemperingReadingDto: {
+            /** @enum {string} */
+            step: "melt" | "cool" | "work";
+            /** Format: decimal */
+            tempC: string;
+        };
+        TemperingVerdictView: {
+            /** @enum {string} */
+            verdict: "in" | "low" | "high";
+            /** Format: decimal */
+            lowC: string;
+            /** Format: decimal */
+            highC: string;
+            /** @description What to do next */
+            advice: string;
+            source: string;
+        };
+        RoomDto: {
+            /** Format: decimal */
+            productC: string;
+            /** Format: decimal */
+            roomC: string;
+            /**
+             * Format: decimal
+             * @description Relative humidity, 1–100
+             */
+            humidityPercent: string;
+        };
+        RoomVerdictView: {
+            /** Format: decimal */
+            dewPointC: string;
+            /** @description Water settles on the pieces: sugar bloom follows */
+            condenses: boolean;
+        };
+        SubstitutionDto: {
+            /**
+             * Format: uuid
+             * @description The recipe’s component that is to be replaced
+             */
+            itemId: string;
+            /** @description The lot that would be taken instead */
+            lotCode: string;
+        };
+        AllergenChangeView: {
+            allergen: string;
+            before: string;
+            after: string;
+            /** @description The product’s label must change */
+            isWorse: boolean;
+        };
+        FigureChangeView: {
+            figure: string;
+            /**
+             * Format: decimal
+             * @description Per cent; water activity as a fraction
+             */
+            before: string | null;
+            /** Format: decimal */
+            after: string | null;
+        };
+        SubstitutionView: {
+            originalName: string;
+            substituteName: string;
+            lotCode: string;
+            /**
+             * Format: decimal
+             * @description What the plan takes of it
+             */
+            plannedQuantity: string;
+            /** Format: decimal */
+            onHandQuantity: string;
+            /** @description Why the lot can’t be used; null when it can */
+            notUsable: string | null;
+            allergens: components["schemas"]["AllergenChangeView"][];
+            figures: components["schemas"]["FigureChangeView"][];
+            /**
+             * Format: decimal
+             * @description For the planned quantity, at the item’s own price
+             */
+            originalCost: string | null;
+            /**
+             * Format: decimal
+             * @description For the planned quantity, at the cost of this lot
+             */
+            substituteCost: string | null;
+            /** @description Of the product with the substitute in it */
+            cautions: components["schemas"]["CautionView"][];
+        };
+        CavityDto: {
+            /** @enum {string} */
+            shape: "hemisphere" | "dome" | "block";
+            /**
+             * Format: decimal
+             * @description Of a hemisphere, or of the base of a dome
+             */
+            diameterMm?: string;
+            /** Format: decimal */
+            lengthMm?: string;
+            /** Format: decimal */
+            widthMm?: string;
+            /**
+             * Format: decimal
+             * @description Of a dome or a block
+             */
+            heightMm?: string;
+            /** Format: decimal */
+            wallMm: string;
+            /**
+             * Format: decimal
+             * @description Depth left open for the cap
+             */
+            capGapMm: string;
+            /**
+             * Format: decimal
+             * @description By weighing with water
+             */
+            measuredVolumeMl?: string | null;
+            /**
+             * Format: decimal
+             * @description 1.27 when left out, g/mL
+             */
+            chocolateDensity?: string;
+            /**
+             * Format: decimal
+             * @description 1.18 when left out: measure it, g/mL
+             */
+            fillingDensity?: string;
+        };
+        ShareView: {
+            /** Format: decimal */
+            chocolatePercent: string;
+            /** @description At least 25 % (Directive 2000/36/EC) */
+            enough: boolean;
+            reason: string;
+            caution: string;
+        };
+        CavityView: {
+            /** Format: decimal */
+            shellGrams: string;
+            /** Format: decimal */
+            fillingGrams: string;
+            /** Format: decimal */
+            capGrams: string;
+            /** Format: decimal */
+            pieceGrams: string;
+            chocolateShare: components["schemas"]["ShareView"];
+            /** Format: decimal */
+            cavityMl: string;
+            /** Format: decimal */
+            shellMl: string;
+            /** Format: decimal */
+            fillingMl: string;
+            /** Format: decimal */
+            capMl: string;
+        };
+        WeighingsDto: {
+            /** @description Grams of single pieces, usually ten */
+            shellsGrams: string[];
+            filledGrams: string[];
+            cappedGrams: string[];
+        };
+        SampleView: {
+            /** Format: decimal */
+            meanGrams: string;
+            /** Format: decimal */
+            standardDeviationGrams: string;
+            /** Format: decimal */
+            lowestGrams: string;
+            /** Format: decimal */
+            highestGrams: string;
+        };
+        WeighingsView: {
+            /** Format: decimal */
+            shellGrams: string;
+            /** Format: decimal */
+            fillingGrams: string;
+            /** Format: decimal */
+            capGrams: string;
+            /** Format: decimal */
+            pieceGrams: string;
+            chocolateShare: components["schemas"]["ShareView"];
+            shells: components["schemas"]["SampleView"];
+            filled: components["schemas"]["SampleView"];
+            capped: components["schemas"]["SampleView"];
+        };
         DispatchLineView: {
             /** Format: uuid */
             id: string;
@@ -4671,6 +5324,499 @@ export interface components {
             state?: "open" | "done" | "cancelled";
             note?: string | null;
             lines?: components["schemas"]["OrderLineDto"][];
+        };
+        PlannedMinutesView: {
+            resource: string;
+            /** Format: decimal */
+            minutes: string;
+        };
+        PlannedUseView: {
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            /** Format: decimal */
+            quantity: string;
+            /** @enum {string} */
+            source: "lot" | "begun" | "planned" | "bought";
+            /** @description Code of the lot or batch, or name of the planned batch */
+            from: string | null;
+        };
+        PlannedBatchView: {
+            /** @description Name of the batch inside its plan */
+            key: string;
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            /** @enum {string} */
+            step: "cook" | "cast" | "pack";
+            /** Format: date */
+            day: string;
+            /**
+             * Format: date
+             * @description Start later and something is late
+             */
+            latestDay: string;
+            /** Format: date */
+            readyDay: string;
+            /**
+             * Format: decimal
+             * @description Grams, good pieces or boxes
+             */
+            quantity: string;
+            trays: number | null;
+            mouldDesign: string | null;
+            minutes: components["schemas"]["PlannedMinutesView"][];
+            uses: components["schemas"]["PlannedUseView"][];
+            /** @description Orders, batches or the counter that it is made for */
+            for: string[];
+        };
+        ObstacleView: {
+            /** @enum {string} */
+            kind: "moulds" | "minutes" | "lead_time" | "life" | "working_days";
+            subject: string;
+        };
+        ShortfallView: {
+            /** @description The order line, batch or counter day */
+            demand: string;
+            for: string;
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            /** Format: date */
+            dueDay: string;
+            /** Format: decimal */
+            missing: string;
+            /**
+             * Format: decimal
+             * @description Net sales that go with it
+             */
+            lostValue: string;
+            because: components["schemas"]["ObstacleView"][];
+        };
+        ShoppingLineView: {
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            /** Format: decimal */
+            needed: string;
+            packs: number | null;
+            /** Format: decimal */
+            ordered: string;
+            /**
+             * Format: decimal
+             * @description Null: no price known
+             */
+            cost: string | null;
+            /** Format: date */
+            neededOn: string;
+            /** Format: date */
+            orderBy: string;
+        };
+        SupplierOrderView: {
+            /** @description Null: nobody is known to sell these */
+            supplier: string | null;
+            /** Format: date */
+            orderBy: string;
+            /** Format: decimal */
+            cost: string;
+            /**
+             * Format: decimal
+             * @description Money under the supplier’s minimum order
+             */
+            belowMinimum: string;
+            lines: components["schemas"]["ShoppingLineView"][];
+        };
+        StartedView: {
+            key: string;
+            /** Format: uuid */
+            batchId: string;
+            batchCode: string;
+        };
+        PlanView: {
+            /** Format: date */
+            today: string;
+            batches: components["schemas"]["PlannedBatchView"][];
+            shortfalls: components["schemas"]["ShortfallView"][];
+            shopping: components["schemas"]["SupplierOrderView"][];
+            /** Format: uuid */
+            id: string;
+            /** Format: date-time */
+            madeAt: string;
+            /** @description Batches that were opened from it */
+            started: components["schemas"]["StartedView"][];
+        };
+        DayMinutesDto: {
+            /** Format: date */
+            day: string;
+            minutes: number;
+        };
+        SeasonDto: {
+            name: string;
+            /** Format: date */
+            fromDay: string;
+            /** Format: date */
+            toDay: string;
+            /**
+             * Format: decimal
+             * @description 2 means twice an ordinary day
+             */
+            factor: string;
+        };
+        PlanningSettingsView: {
+            /** @description Calendar days that a plan looks ahead */
+            horizonDays: number;
+            /** @description Monday = 1 … Sunday = 7 */
+            closedWeekdays: number[];
+            /** @description Days with other minutes of people than usual: 0 closes, more opens */
+            dayMinutes: components["schemas"]["DayMinutesDto"][];
+            /** @description Minutes of all people on a working day */
+            peopleMinutesPerDay: number;
+            /** @description Minutes a day that a melting tank can work; 0: not planned */
+            tankMinutesPerDay: number;
+            /**
+             * Format: decimal
+             * @description Minutes of the tank for one tray
+             */
+            tankMinutesPerTray: string;
+            /** @description Days a cast keeps its mould, the day itself included */
+            mouldDays: number;
+            /**
+             * Format: decimal
+             * @description What one more tray would cost
+             */
+            mouldPrice: string | null;
+            /**
+             * Format: decimal
+             * @description What an hour beyond the usual costs
+             */
+            extraHourPrice: string | null;
+            /** @description Hours that a reservation holds */
+            reservationHours: number;
+            /** @description Days on which the counter sells */
+            counterWeekdays: number[];
+            /** @description Days of counter sales to plan for; 0: orders only */
+            forecastDays: number;
+            seasons: components["schemas"]["SeasonDto"][];
+            /** @description Of the workshop: for If-Match */
+            version: number;
+        };
+        PlanningSettingsDto: {
+            /** @description Calendar days that a plan looks ahead */
+            horizonDays: number;
+            /** @description Monday = 1 … Sunday = 7 */
+            closedWeekdays: number[];
+            /** @description Days with other minutes of people than usual: 0 closes, more opens */
+            dayMinutes: components["schemas"]["DayMinutesDto"][];
+            /** @description Minutes of all people on a working day */
+            peopleMinutesPerDay: number;
+            /** @description Minutes a day that a melting tank can work; 0: not planned */
+            tankMinutesPerDay: number;
+            /**
+             * Format: decimal
+             * @description Minutes of the tank for one tray
+             */
+            tankMinutesPerTray: string;
+            /** @description Days a cast keeps its mould, the day itself included */
+            mouldDays: number;
+            /**
+             * Format: decimal
+             * @description What one more tray would cost
+             */
+            mouldPrice: string | null;
+            /**
+             * Format: decimal
+             * @description What an hour beyond the usual costs
+             */
+            extraHourPrice: string | null;
+            /** @description Hours that a reservation holds */
+            reservationHours: number;
+            /** @description Days on which the counter sells */
+            counterWeekdays: number[];
+            /** @description Days of counter sales to plan for; 0: orders only */
+            forecastDays: number;
+            seasons: components["schemas"]["SeasonDto"][];
+        };
+        WayOutView: {
+            /** @enum {string} */
+            kind: "more_moulds" | "longer_days" | "open_closed_day" | "deliver_later" | "send_fewer";
+            /** @description The design, resource, day or order concerned */
+            subject: string | null;
+            /** @description Trays, minutes a day, or days */
+            amount: number | null;
+            /**
+             * Format: decimal
+             * @description What it takes, lost sales included
+             */
+            cost: string;
+            /**
+             * Format: decimal
+             * @description Still missing with it
+             */
+            stillMissing: string;
+        };
+        StartBatchesDto: {
+            /** @description Names of batches in the plan */
+            keys: string[];
+            /** @description Hours that lots are kept for them */
+            reservedHours?: number;
+        };
+        ReservationView: {
+            /** Format: uuid */
+            id: string;
+            lotCode: string;
+            itemName: string;
+            batchCode: string;
+            /** Format: decimal */
+            quantity: string;
+            /** Format: date-time */
+            expiresAt: string;
+            /** @enum {string} */
+            state: "active" | "expired" | "released" | "batch_closed";
+        };
+        StartedBatchView: {
+            key: string;
+            /** Format: uuid */
+            batchId: string;
+            batchCode: string;
+            reservations: components["schemas"]["ReservationView"][];
+            /** @description Not there yet, so nothing is kept of it */
+            notReserved: components["schemas"]["PlannedUseView"][];
+        };
+        StartedBatchesView: {
+            batches: components["schemas"]["StartedBatchView"][];
+        };
+        ForecastDayView: {
+            /** Format: date */
+            day: string;
+            /** Format: decimal */
+            expected: string;
+            season: string | null;
+        };
+        ForecastView: {
+            /**
+             * Format: decimal
+             * @description Of an ordinary open day
+             */
+            level: string;
+            observedDays: number;
+            /** @description Too little was seen: a guess */
+            thin: boolean;
+            days: components["schemas"]["ForecastDayView"][];
+            /** @enum {string} */
+            method: "ratio_to_mean";
+        };
+        SupplyTermView: {
+            /** Format: uuid */
+            supplierId: string;
+            /** @description Calendar days from ordering to having it */
+            leadDays: number;
+            /**
+             * Format: decimal
+             * @description Grams or pieces of one pack; null: any quantity
+             */
+            packQuantity: string | null;
+            /** Format: uuid */
+            itemId: string;
+            itemName: string;
+            supplierName: string;
+        };
+        SupplyTermDto: {
+            /** Format: uuid */
+            supplierId: string;
+            /** @description Calendar days from ordering to having it */
+            leadDays: number;
+            /**
+             * Format: decimal
+             * @description Grams or pieces of one pack; null: any quantity
+             */
+            packQuantity: string | null;
+        };
+        MinimumOrderView: {
+            /**
+             * Format: decimal
+             * @description Money below which the supplier doesn’t deliver
+             */
+            amount: string;
+            /** Format: uuid */
+            supplierId: string;
+        };
+        MinimumOrderDto: {
+            /**
+             * Format: decimal
+             * @description Money below which the supplier doesn’t deliver
+             */
+            amount: string;
+        };
+        DiaryEntryView: {
+            /** Format: date-time */
+            at: string;
+            /** @description HH:MM in the workshop’s time zone */
+            time: string;
+            /** @enum {string} */
+            kind: "reading" | "cleaning" | "mould" | "hold" | "release" | "tank" | "work";
+            subject: string;
+            what: string;
+            /** @description Out of limits, or something is wrong */
+            attention: boolean;
+            userName: string;
+        };
+        DiaryDayView: {
+            /** Format: date */
+            day: string;
+            entries: components["schemas"]["DiaryEntryView"][];
+        };
+        DiaryView: {
+            /** Format: date */
+            from: string;
+            /** Format: date */
+            to: string;
+            days: components["schemas"]["DiaryDayView"][];
+        };
+        CleaningDto: {
+            /** @description What was done */
+            what: string;
+            /** Format: uuid */
+            placeId?: string;
+            /** Format: uuid */
+            tankId?: string;
+            note?: string;
+        };
+        CleaningView: {
+            /** Format: uuid */
+            id: string;
+            what: string;
+            placeName: string | null;
+            tankName: string | null;
+            note: string | null;
+            /** Format: date-time */
+            at: string;
+            userName: string;
+        };
+        TakenReadingView: {
+            /** Format: uuid */
+            id: string;
+            /** @enum {string} */
+            measure: "temp_c" | "humidity_percent" | "water_activity" | "ph" | "brix" | "mass_g";
+            /** Format: decimal */
+            value: string;
+            /** Format: decimal */
+            low: string | null;
+            /** Format: decimal */
+            high: string | null;
+            /** @enum {string} */
+            verdict: "in" | "low" | "high" | "no_limit";
+            /** Format: uuid */
+            placeId: string | null;
+            placeName: string | null;
+            lotCode: string | null;
+            batchCode: string | null;
+            step: string | null;
+            instrument: string | null;
+            correctiveAction: string | null;
+            /** Format: uuid */
+            reversesId: string | null;
+            /** Format: date-time */
+            at: string;
+            userName: string;
+            /** @description Lots that this reading put on hold */
+            heldLots: string[];
+        };
+        TakenReadingPage: {
+            items: components["schemas"]["TakenReadingView"][];
+            next: string | null;
+        };
+        ReadingDueView: {
+            /** Format: uuid */
+            placeId: string;
+            placeName: string;
+            tag: string;
+            /**
+             * Format: date-time
+             * @description Null: none was ever taken
+             */
+            lastAt: string | null;
+            /** Format: date-time */
+            dueAt: string;
+            overdue: boolean;
+        };
+        TakeReadingDto: {
+            /** @enum {string} */
+            measure: "temp_c" | "humidity_percent" | "water_activity" | "ph" | "brix" | "mass_g";
+            /** Format: decimal */
+            value: string;
+            /**
+             * Format: uuid
+             * @description Of a place: its own limits are applied
+             */
+            placeId?: string;
+            /** @description Of a lot, by its code */
+            lotCode?: string;
+            /** @description What it was measured with */
+            instrument?: string;
+            /** @description What was done about a value out of its limits */
+            correctiveAction?: string;
+            /** @description Out of limits in a place: put every lot that stands there on hold */
+            holdLots?: boolean;
+            /**
+             * Format: uuid
+             * @description The reading that this one puts right
+             */
+            reversesId?: string;
+        };
+        ScanActionView: {
+            /** @enum {string} */
+            action: "open" | "trace" | "tag" | "draw" | "dispatch" | "label" | "adjust" | "hold" | "release" | "move" | "charge" | "empty" | "read" | "clean" | "inspect" | "use_mould" | "finish" | "sheet" | "note" | "receive" | "recall" | "complain";
+            /** @description Whether it can be done now, by the person signed in */
+            possible: boolean;
+            /** @description Why not, when it can’t be done now */
+            because: string | null;
+        };
+        ScannedLotView: {
+            code: string;
+            itemName: string;
+            /** Format: decimal */
+            onHandQuantity: string;
+            /** @enum {string} */
+            unit: "g" | "pc";
+            placeName: string | null;
+            onHold: boolean;
+        };
+        GoodsInView: {
+            /** @description 14 digits */
+            gtin: string | null;
+            /**
+             * Format: uuid
+             * @description The item with that GTIN
+             */
+            itemId: string | null;
+            itemName: string | null;
+            supplierLotCode: string | null;
+            /** Format: date */
+            bestBefore: string | null;
+            /** Format: date */
+            useBy: string | null;
+            /** Format: date */
+            producedOn: string | null;
+            /** Format: decimal */
+            netMassGrams: string | null;
+            count: number | null;
+            serial: string | null;
+        };
+        ScanView: {
+            /** @enum {string} */
+            kind: "lot" | "batch" | "mould" | "tank" | "place" | "dispatch" | "complaint" | "recall" | "goods" | "item" | "unknown";
+            /** @description Code or tag of the thing that was found */
+            code: string | null;
+            /** Format: uuid */
+            id: string | null;
+            /** @description What it is, in words */
+            title: string;
+            /** @description What to know before anything is done with it */
+            warning: string | null;
+            actions: components["schemas"]["ScanActionView"][];
+            /** @description Lots that it stands for or that are in it */
+            lots: components["schemas"]["ScannedLotView"][];
+            goodsIn: (components["schemas"]["GoodsInView"] | null) & components["schemas"]["GoodsInView"];
         };
         TracedLotView: {
             code: string;
@@ -9795,6 +10941,283 @@ export interface operations {
             };
         };
     };
+    TemperingController_get: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TemperingView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TemperingController_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TemperingCurveDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TemperingView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TemperingController_judge: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TemperingReadingDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TemperingVerdictView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TemperingController_room: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RoomDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RoomVerdictView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    SubstitutionsController_compare: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SubstitutionDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SubstitutionView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    MouldingController_cavity: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CavityDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CavityView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    MouldingController_weighings: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WeighingsDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WeighingsView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     DispatchesController_list: {
         parameters: {
             query?: {
@@ -11006,6 +12429,858 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["OrderView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PlanController_latest: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlanView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PlanController_make: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlanView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PlanController_settings: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlanningSettingsView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PlanController_changeSettings: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PlanningSettingsDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlanningSettingsView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PlanController_waysOut: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WayOutView"][];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PlanController_get: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlanView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PlanController_calendar: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/calendar": string;
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/calendar": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/calendar": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PlanController_start: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["StartBatchesDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StartedBatchesView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PlanController_forecast: {
+        parameters: {
+            query?: {
+                fromDay?: string;
+                days?: number;
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ForecastView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    SupplyController_terms: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SupplyTermView"][];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    SupplyController_setTerm: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SupplyTermDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SupplyTermView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    SupplyController_minimumOrders: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MinimumOrderView"][];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    SupplyController_setMinimumOrder: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MinimumOrderDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MinimumOrderView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    SupplyController_reservations: {
+        parameters: {
+            query?: {
+                /** @description Only those that still hold */
+                active?: boolean;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReservationView"][];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    SupplyController_release: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReservationView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    DiaryController_read: {
+        parameters: {
+            query: {
+                /** @description First day */
+                from: string;
+                /** @description Last day; 92 days at most */
+                to: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DiaryView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    DiaryController_pdf: {
+        parameters: {
+            query: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+                /** @description First day */
+                from: string;
+                /** @description Last day; 92 days at most */
+                to: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": string;
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    DiaryController_clean: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CleaningDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CleaningView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ReadingsController_list: {
+        parameters: {
+            query?: {
+                limit?: number;
+                /** @description `next` of the page before */
+                after?: string;
+                placeId?: string;
+                lotCode?: string;
+                measure?: "temp_c" | "humidity_percent" | "water_activity" | "ph" | "brix" | "mass_g";
+                from?: string;
+                to?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TakenReadingPage"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ReadingsController_take: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TakeReadingDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TakenReadingView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ReadingsController_due: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReadingDueView"][];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ScanController_scan: {
+        parameters: {
+            query: {
+                /** @description As the scanner sent it */
+                text: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ScanView"];
                 };
             };
             401: {
@@ -12450,6 +14725,85 @@ export interface operations {
                     "image/jpeg": components["schemas"]["Problem"];
                     "image/png": components["schemas"]["Problem"];
                     "image/webp": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ExportsController_events: {
+        parameters: {
+            query?: {
+                /** @description First day; the beginning of the record when left out */
+                from?: string;
+                /** @description Last day, included; today when left out */
+                to?: string;
+                /** @description Code of a recall case: only what touched the lots in its scope */
+                recall?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description An EPCISDocument */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/ld+json": Record<string, never>;
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ExportsController_lots: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One line for each lot */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
                 };
             };
         };

@@ -83,6 +83,7 @@ const TakeIn = () => {
         <TextField label={t('reference')} value={draft.reference} maxLength={80} onChange={(reference) => change((now) => ({ ...now, reference }))} />
       </div>
       <Section title={t('line')}>
+        <CartonScan onFound={putLine} />
         <form
           noValidate
           className="stack"
@@ -91,7 +92,6 @@ const TakeIn = () => {
             addLine();
           }}
         >
-          <CartonScan onFound={putLine} />
           <LineForm line={draft.line} missing={missing} onChange={putLine} />
           <div className="row">
             <Button type="submit" variant={draft.lines.length === 0 ? 'filled' : 'default'}>
