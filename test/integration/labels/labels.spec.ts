@@ -42,7 +42,8 @@ const settingsOf = async (itemId: string) =>
     nutrition: object;
   };
 const label = async (itemId: string, change: object) => {
-  const { version, usual: _, ...settings } = await settingsOf(itemId);
+  const { version, ...settings } = await settingsOf(itemId);
+  Reflect.deleteProperty(settings, 'usual');
   const nutrition = { ...settings.nutrition, smallLocalMaker: true };
   return service.as.maker.put(`/items/${itemId}/label-settings`, version, {
     ...settings,
@@ -95,8 +96,8 @@ const castAndPack = async (dark: string, ganache: string) => {
 beforeAll(async () => {
   service = await startTestService();
   service.clock.setTo(new Date('2026-11-25T09:00:00Z'));
-  const { body } = await service.as.owner.get('/workshop').expect(200);
-  const { version } = body as { version: number };
+  const workshop = await service.as.owner.get('/workshop').expect(200);
+  const { version } = workshop.body as { version: number };
   const addressLines = ['1 Example Lane', '1000 Nowhere'];
   await service.as.owner.patch('/workshop', version, { addressLines }).expect(200);
   kitchen = await openLabelKitchen(service);

@@ -85,9 +85,9 @@ describe('precautionary statements are decided by a person with the numbers', ()
       { via: 'heel' },
     ); // prettier-ignore
     const mix = { lots: [lot(specify(part('dark chocolate')), 99), heel], finishedG: d(100) };
-    const [assessment] = assessContacts(mix, [], d(30), MARKETS.EU);
-    expect(assessment?.proteinMgPerKg?.toString()).toBe('600');
-    expect(decideContacts([assessment as NonNullable<typeof assessment>], decidedBy('leave_out')).findings[0]).toMatchObject({
+    const found = assessContacts(mix, [], d(30), MARKETS.EU);
+    expect(found[0]?.proteinMgPerKg?.toString()).toBe('600');
+    expect(decideContacts(found, decidedBy('leave_out')).findings[0]).toMatchObject({
       code: 'allergen-from-leftover',
     }); // prettier-ignore
   });

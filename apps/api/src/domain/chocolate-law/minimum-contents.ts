@@ -71,7 +71,7 @@ export const mayClaimQuality = (kind: ChocolateKind, figures: ChocolateFigures):
 export const statesCocoaSolids = (kind: ChocolateKind): boolean => kind !== 'white_chocolate';
 
 export const isMilkKind = (kind: ChocolateKind): boolean =>
-  /milk/.test(kind) || kind === 'cream_chocolate';
+  kind.includes('milk') || kind === 'cream_chocolate';
 
 /** "69 % minimum": downwards, because it is a promise of at least so much. */
 export const minimumPercent = (percent: Decimal): string =>

@@ -17,7 +17,7 @@ const OTHER_MATTER_MOST_PERCENT = 40;
 const VEGETABLE_FAT_MOST_PERCENT = 5;
 
 const isChocolate = (lot: IngoingLot): boolean =>
-  lot.specification?.statements.chocolateKind != null;
+  (lot.specification?.statements.chocolateKind ?? null) !== null;
 
 export const chocolateG = (mix: IngoingMix): Decimal =>
   sum(mix.lots.filter(isChocolate).map((lot) => lot.massG));
@@ -129,11 +129,12 @@ const barFindings = (kind: ChocolateKind, mix: IngoingMix): LabelFinding[] => {
 const barredMatter = (lot: IngoingLot): LabelFinding[] => {
   const flags = lot.specification?.ingredient.flags;
   const flavour = lot.specification?.ingredient.flavouring;
-  const barred =
-    (flags?.otherAnimalFat && 'animal fat that isn’t milk fat') ||
-    (flags?.flourOrStarch && 'flour or starch') ||
-    (flavour?.imitatesChocolate && 'a flavouring that imitates chocolate or milk fat');
-  if (!barred) return [];
+  const barred = [
+    ...(flags?.otherAnimalFat ? ['animal fat that isn’t milk fat'] : []),
+    ...(flags?.flourOrStarch ? ['flour or starch'] : []),
+    ...(flavour?.imitatesChocolate ? ['a flavouring that imitates chocolate or milk fat'] : []),
+  ].join(', ');
+  if (barred === '') return [];
   return [notAllowed(`Lot ${lot.lotCode} (${lot.itemName}) is ${barred}, barred from chocolate.`)];
 };
 

@@ -4,6 +4,7 @@ import {
   nameFindings,
   statesCocoaSolids,
   vegetableFatFindings,
+  vegetableFats,
 } from '../chocolate-law';
 import { finding, type Declaration, type WrittenList } from '../declaration';
 import { colouredChocolate, liquoriceFacts, liquoriceFindings } from '../statements';
@@ -75,8 +76,8 @@ const dateFindings = (ask: LabelAsk): LabelFinding[] => {
 };
 
 const chocolateFindings = (ask: LabelAsk): LabelFinding[] => {
-  if (ask.market.chocolate !== 'directive_2000_36') return [];
   const { legalName } = ask.settings;
+  if (ask.market.chocolate === 'cfr_163') return americanChocolate(ask);
   const needsSolids = legalName.kind === 'chocolate' && statesCocoaSolids(legalName.chocolate);
   const unknown = needsSolids && chocolateFigures(ask.mix) === null;
   return [
@@ -93,6 +94,15 @@ const chocolateFindings = (ask: LabelAsk): LabelFinding[] => {
         ]
       : []),
   ];
+};
+
+/** 21 CFR 163 (from memory) has no allowance for vegetable fats beside cocoa butter. */
+const americanChocolate = ({ settings, mix }: LabelAsk): LabelFinding[] => {
+  const { percent } = vegetableFats(mix);
+  if (settings.legalName.kind !== 'chocolate' || percent.isZero()) return [];
+  const detail =
+    'Chocolate with vegetable fats beside cocoa butter is no chocolate in this market.';
+  return [finding('refusal', 'name-not-allowed', detail)];
 };
 
 const packFindings = ({ settings }: LabelAsk): LabelFinding[] => {

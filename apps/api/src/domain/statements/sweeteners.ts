@@ -82,16 +82,16 @@ export interface LiquoriceFacts {
   readonly unmeasured: readonly string[];
 }
 
+const holdsLiquorice = (node: IngredientNode): boolean =>
+  node.flags.liquorice === true || node.parts.some(holdsLiquorice);
+
 export const liquoriceFacts = (mix: IngoingMix): LiquoriceFacts => {
   let named = false;
   let milligrams = ZERO;
   const unmeasured: string[] = [];
   for (const { specification, ingoingG, lotCode } of mix.lots) {
     if (!specification) continue;
-    let here = false;
-    eachIngredient(specification.ingredient, ingoingG, (node) => {
-      here ||= node.flags.liquorice === true;
-    });
+    const here = holdsLiquorice(specification.ingredient);
     named ||= here;
     const stated = specification.statements.glycyrrhizinicMgPerKg;
     if (stated) milligrams = milligrams.plus(stated.times(ingoingG));

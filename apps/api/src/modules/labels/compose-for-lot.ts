@@ -50,6 +50,16 @@ const noDate = (lot: LabelledLot): LabelFinding[] =>
         ),
       ];
 
+/** The database refuses these too; a person is told before the printer is asked. */
+const notUsable = (lot: LabelledLot): LabelFinding[] => [
+  ...lot.holds.map(({ reason }) =>
+    finding('refusal', 'lot-held', `Lot ${lot.code} is on hold: ${reason}`),
+  ),
+  ...(lot.refused
+    ? [finding('refusal', 'lot-refused', `Lot ${lot.code} was refused on arrival.`)]
+    : []),
+];
+
 /** Day of the label; a lot without one stands on its day of making and is refused for it. */
 const lastDay = (lot: LabelledLot): Temporal.PlainDate => {
   const day = optionalDayFromDb(lot.useBy ?? lot.bestBefore) ?? optionalDayFromDb(lot.madeOn);
@@ -105,6 +115,7 @@ export const composeForLot = async (
     : null;
   const further = [
     ...noDate(lot),
+    ...notUsable(lot),
     ...(designed
       ? differences({
           designed,

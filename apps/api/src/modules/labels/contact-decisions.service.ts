@@ -1,5 +1,4 @@
 import { Injectable } from '@nestjs/common';
-import type { Prisma } from '../../generated/prisma/client';
 import type { ContactDecision } from '../../generated/prisma/client';
 import { Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
@@ -67,7 +66,7 @@ export class ContactDecisionsService {
           allergen: dto.allergen,
           decision: dto.decision,
           reason: dto.reason,
-          assessment: { ...contactView(assessment), lotCode } as Prisma.InputJsonObject,
+          assessment: { ...contactView(assessment), lotCode },
           at: by.at,
           userId: by.userId,
         },

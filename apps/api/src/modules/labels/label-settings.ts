@@ -2,7 +2,7 @@ import type { LegalName } from '../../domain/chocolate-law';
 import type { SharedLine } from '../../domain/cross-contact';
 import type { LabelSettings } from '../../domain/label';
 import type { CandyKind } from '../../domain/nutrition';
-import type { Allergen, ChocolateKind, LocalText } from '../../domain/specification';
+import type { Allergen, ChocolateKind } from '../../domain/specification';
 import { Decimal } from '../../domain/units';
 import type { Item, Prisma } from '../../generated/prisma/client';
 import { optionalDecimalFromDb } from '../../platform/database/decimals';
@@ -104,7 +104,7 @@ export const labelSettings = (
   const net = optional(dto.netGrams) ?? optionalDecimalFromDb(item.nominalMassG);
   const { nutrition } = dto;
   return {
-    names: dto.names as LocalText,
+    names: dto.names,
     legalName: legalNameOf(dto),
     listForm: dto.listForm as LabelSettings['listForm'],
     additiveForm: dto.additiveForm as LabelSettings['additiveForm'],
@@ -119,8 +119,8 @@ export const labelSettings = (
     },
     eMarkEarned: dto.eMark && eMarkEarned,
     dateForm: dto.dateForm === 'shortest' ? 'shortest' : 'full',
-    storage: dto.storage as LocalText,
-    origin: dto.origin as LocalText | null,
+    storage: dto.storage,
+    origin: dto.origin,
     protectiveAtmosphere: dto.protectiveAtmosphere,
     nutrition: {
       ...nutrition,

@@ -3,7 +3,10 @@ import { Decimal } from '../../domain/units';
 import type { Tx } from '../../platform/database/prisma';
 import { orNotFound } from '../../platform/problems';
 
-const asLabelled = { item: true } as const satisfies Prisma.LotInclude;
+const asLabelled = {
+  item: true,
+  holds: { where: { releasedAt: null } },
+} as const satisfies Prisma.LotInclude;
 
 export type LabelledLot = Prisma.LotGetPayload<{ include: typeof asLabelled }>;
 
