@@ -10,6 +10,7 @@ import { DispatchesModule } from './modules/dispatches';
 import { ExportsModule } from './modules/exports';
 import { HealthModule } from './modules/health';
 import { ImportsModule } from './modules/imports';
+import { InfusionsModule } from './modules/infusions';
 import { ItemsModule } from './modules/items';
 import { LabelsModule } from './modules/labels';
 import { LotsModule } from './modules/lots';
@@ -63,6 +64,7 @@ const slices = [
   TanksModule,
   BatchesModule,
   TemperingModule,
+  InfusionsModule,
   SubstitutionsModule,
   MouldingModule,
   DispatchesModule,

@@ -142,7 +142,7 @@ describe('tempering', () => {
       tempC: '33.5',
     });
     expect(verdict.body).toMatchObject({ verdict: 'in', source: 'Sheet of the maker' });
-    const { work: _, ...half } = own;
+    const half = { product: 'dark', melt: own.melt };
     expect((await service.as.maker.put(path(), await version(), half)).status).toBe(422);
   });
 
@@ -189,5 +189,41 @@ describe('moulding', () => {
     expect(wrong.status).toBe(422);
     const impossible = { shape: 'block', wallMm: '2', capGapMm: '1' };
     expect((await service.as.maker.post('/moulding/cavity', impossible)).status).toBe(422);
+  });
+});
+
+describe('an infusion', () => {
+  const weights = {
+    liquidGrams: '1000',
+    boiledGrams: '972',
+    strainedGrams: '884',
+    solidsGrams: '40',
+  };
+
+  it('is weighed back into steam, what is held back and the top-up', async () => {
+    const answer = await service.as.maker.post('/infusions/weights', weights).expect(200);
+    expect(answer.body).toMatchObject({
+      steamGrams: '28.000',
+      heldBackGrams: '88.000',
+      retentionRatio: '2.200',
+      topUpGrams: '116.000',
+      discardedLiquidGrams: '90.535',
+    });
+    const plan = await service.as.maker
+      .post('/infusions/plan', {
+        liquidGrams: '1000',
+        steamGrams: '28',
+        solidsGrams: '40',
+        retentionRatio: '2.2',
+      })
+      .expect(200);
+    expect(plan.body).toEqual(answer.body);
+  });
+
+  it('refuses liquid that gets more, and nothing strained out', async () => {
+    const more = { ...weights, boiledGrams: '1010' };
+    expect((await service.as.maker.post('/infusions/weights', more)).status).toBe(422);
+    const nothing = { ...weights, solidsGrams: '0' };
+    expect((await service.as.maker.post('/infusions/weights', nothing)).status).toBe(422);
   });
 });

@@ -143,6 +143,16 @@ describe('specifications', () => {
     );
   });
 
+  it('read the strength of a spirit by volume, and refuse it twice', async () => {
+    await addItem(service, { name: 'Cane spirit', kind: 'ingredient' });
+    const header = 'item,supplier,absent,water,alcohol,alcohol_percent_vol\n';
+    const row = 'Cane spirit,Valley Dairy Invented,all_others,66.7,';
+    await report('specifications', `${header}${row},40\n`, false);
+    expect(await exported('specifications')).toContain('33.3');
+    const twice = await report('specifications', `${header}${row}33.3,40\n`);
+    expect(twice.problems.map((found) => found.column)).toEqual(['alcohol_percent_vol']);
+  });
+
   it('come out in the columns that go in', async () => {
     expect((await report('specifications', await exported('specifications'))).problems).toEqual([]);
   });

@@ -45,7 +45,7 @@ export const compositionCautions = (makeUp: MakeUp): Caution[] => {
   );
   const { milkFatRatio } = fatMix(makeUp);
   say(
-    milkFatRatio !== null && milkFatRatio.greaterThan(SOFT_SET),
+    milkFatRatio?.greaterThan(SOFT_SET) === true,
     milkFatRatio?.greaterThan(NO_SNAP) ? 'no-snap' : 'soft-set',
     'note',
     milkFatRatio?.greaterThan(NO_SNAP)

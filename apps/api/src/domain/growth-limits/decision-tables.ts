@@ -12,7 +12,7 @@ const verdictOf = (rows: readonly Row[], above: number, aw: Decimal, ph: Decimal
   const row = rows.find(([limit]) => aw.lessThanOrEqualTo(limit));
   const phLimit = row ? row[1] : above;
   if (phLimit === Infinity) return 'stable';
-  return ph !== null && ph.lessThanOrEqualTo(phLimit) ? 'stable' : 'assess';
+  return ph?.lessThanOrEqualTo(phLimit) ? 'stable' : 'assess';
 };
 
 /** US Food Code, definition of TCS food, Table A: heat-treated and then packaged. */
@@ -31,7 +31,7 @@ export const foodCodeTableA = (waterActivity: Decimal, ph: Decimal | null): Tabl
 export const foodCodeTableB = (waterActivity: Decimal, ph: Decimal | null): TableVerdict => {
   if (waterActivity.lessThan('0.88')) return 'stable';
   if (waterActivity.greaterThan('0.92')) {
-    return ph !== null && ph.lessThan('4.2') ? 'stable' : 'assess';
+    return ph?.lessThan('4.2') ? 'stable' : 'assess';
   }
   return verdictOf([[0.9, 5.0]], 4.6, waterActivity, ph);
 };

@@ -1,7 +1,14 @@
 import { ok, refuse, type Result } from '../refusals/result';
 import { Decimal, QUANTITY_PLACES, roundTo } from '../units';
 import { flowOf, type WeighedLine } from './flow';
-import { isLostByPiece, weightLossesOf, yieldRatio, type StepLoss } from './losses';
+import {
+  carryThrough,
+  isLostByPiece,
+  weightLossesOf,
+  yieldRatio,
+  type CarriedStep,
+  type StepLoss,
+} from './losses';
 import type { ScalingRefusal } from './refusals';
 import { piecesToMake, unfit, type ScalingTarget } from './target';
 
@@ -30,6 +37,8 @@ export interface ScalableRecipe {
 export interface ScaledLine extends ScalableLine {
   /** Before rounding: exactly proportional to the target. */
   readonly exactQuantity: Decimal;
+  /** Of a recipe kept by the piece: what each step that the line passes through should leave. */
+  readonly steps: readonly CarriedStep[];
 }
 
 export interface ScaledRecipe {
@@ -64,7 +73,7 @@ const scaleByWeight = (
   const factor = target.massG.dividedBy(yields.value);
   return ok({
     factor,
-    lines: recipe.lines.map((line) => scaledLine(line, line.quantity.times(factor))),
+    lines: recipe.lines.map((line) => scaledLine(line, line.quantity.times(factor), [])),
     expectedMassG: target.massG,
     expectedPieces: null,
     piecesToMake: null,
@@ -100,9 +109,11 @@ const scaleByPiece = (
   const factor = pieces.dividedBy(recipe.yieldPieces);
   const lines: ScaledLine[] = [];
   for (const line of recipe.lines) {
-    const ratio = yieldRatio(line.unit === 'g' ? weightLossesOf(recipe.losses, line.role) : []);
+    const losses = line.unit === 'g' ? weightLossesOf(recipe.losses, line.role) : [];
+    const ratio = yieldRatio(losses);
     if (!ratio.ok) return ratio;
-    lines.push(scaledLine(line, line.quantity.times(factor).dividedBy(ratio.value)));
+    const quantity = line.quantity.times(factor).dividedBy(ratio.value);
+    lines.push(scaledLine(line, quantity, carryThrough(quantity, losses)));
   }
   return ok({
     factor,
@@ -114,11 +125,16 @@ const scaleByPiece = (
   });
 };
 
-const scaledLine = (line: ScalableLine, exactQuantity: Decimal): ScaledLine => ({
+const scaledLine = (
+  line: ScalableLine,
+  exactQuantity: Decimal,
+  steps: readonly CarriedStep[],
+): ScaledLine => ({
   ...line,
   exactQuantity,
   quantity:
     line.unit === 'pc' ? wholePieces(exactQuantity) : roundTo(exactQuantity, QUANTITY_PLACES),
+  steps,
 });
 
 /** Up to whole pieces; a remainder under a millionth is the division's own rounding, not a piece. */

@@ -24,21 +24,23 @@ export const lifeCautions = (facts: LifeFacts, cap: LifeLimit | null): Caution[]
     'life-cut',
     `The stated life of ${stated.days ?? 0} days is cut to ${cap?.capDays ?? 0}: ${cap?.reason ?? ''}`,
   );
-  const growth = growthLimit(waterActivity);
+  const tested = longerThanPractice(facts);
+  say(tested !== null, 'longer-than-practice', tested ?? '');
   say(
-    isTested(stated) &&
-      facts.isFilling &&
-      stated.days !== null &&
-      growth.capDays !== null &&
-      stated.days > growth.capDays,
-    'longer-than-practice',
-    `${stated.days ?? 0} days is longer than common practice (${growth.capDays ?? 0} days). It rests ` +
-      `wholly on the document “${stated.document ?? ''}”.`,
-  );
-  say(
-    facts.isFilling && waterActivity.worst !== null && waterActivity.worst.greaterThan(CRACKS_FROM),
+    facts.isFilling && waterActivity.worst?.greaterThan(CRACKS_FROM) === true,
     'moisture-migration',
     'A moist filling dries through a thin shell and can crack it: no thin caps, pinholes or wet rims.',
   );
   return cautions;
+};
+
+/** A tested life that is longer than practice rests wholly on its document. */
+const longerThanPractice = ({ stated, waterActivity, isFilling }: LifeFacts): string | null => {
+  const { capDays } = growthLimit(waterActivity);
+  if (!isFilling || !isTested(stated) || stated.days === null || capDays === null) return null;
+  if (stated.days <= capDays) return null;
+  return (
+    `${stated.days} days is longer than common practice (${capDays} days). It rests wholly on the ` +
+    `document “${stated.document ?? ''}”.`
+  );
 };

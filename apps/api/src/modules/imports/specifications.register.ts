@@ -1,3 +1,4 @@
+import { alcoholGramsPer100g } from '../../domain/composition';
 import {
   ALLERGENS,
   FAT_KINDS,
@@ -9,6 +10,7 @@ import {
   SUGAR_KINDS,
   type SpecificationJson,
 } from '../../domain/specification';
+import { Decimal } from '../../domain/units';
 import type { Tx } from '../../platform/database/prisma';
 import { writeJournal } from '../../platform/journal/journal';
 import { createSpecification } from '../specifications';
@@ -37,7 +39,7 @@ const NUTRITION = NUTRIENTS.map(
 
 const COLUMNS = [
   'item', 'supplier', 'document', 'name_en', 'name_fr', 'contains', 'may_contain', 'absent',
-  'ingredient_json', 'statements_json',
+  'ingredient_json', 'statements_json', 'alcohol_percent_vol',
   ...COMPOSITION.map(([column]) => column),
   ...NUTRITION.map(([column]) => column),
 ]; // prettier-ignore
@@ -59,6 +61,15 @@ const compositionOf = (row: RowReader): Json | null => {
   for (const [column, ...path] of COMPOSITION) {
     const value = row.decimal(column, 6);
     if (value !== null) put(composition, path, value);
+  }
+  const strength = row.decimal('alcohol_percent_vol', 2);
+  if (strength !== null) {
+    const grams = alcoholGramsPer100g(new Decimal(strength));
+    if (composition['alcohol'] !== undefined) {
+      row.problem('alcohol_percent_vol', 'states the alcohol twice: leave one of the two empty');
+    } else if (grams === null) {
+      row.problem('alcohol_percent_vol', 'must be at most 100');
+    } else composition['alcohol'] = grams.toFixed(2);
   }
   return Object.keys(composition).length === 0 ? null : composition;
 };
@@ -223,6 +234,8 @@ const exportSpecifications = async (tx: Tx): Promise<(string | null)[][]> => {
         of('absent'),
         JSON.stringify(row.ingredients),
         JSON.stringify(row.statements),
+        // The strength by volume is a way of stating the alcohol, which has a column of its own.
+        null,
         ...COMPOSITION.map(([, ...path]) => at(row.composition, path)),
         ...NUTRITION.map(([, nutrient]) => at(row.nutrition, [nutrient])),
       ];

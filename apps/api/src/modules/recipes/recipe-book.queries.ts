@@ -5,7 +5,6 @@ import {
   readComposition,
   readNutrition,
   type Allergen,
-  type AllergenStatement,
   type CompositionPer100g,
   type NutritionPer100g,
   type Presence,
@@ -62,7 +61,7 @@ export const statedBy = (
   nutrition: nutritionIn(specification.nutrition),
   allergens: Object.fromEntries(
     specification.allergens.map((row) => [row.allergen as Allergen, row.presence as Presence]),
-  ) as AllergenStatement,
+  ),
 });
 
 const NOTHING_STATED = { composition: null, nutrition: null, allergens: null } as const;

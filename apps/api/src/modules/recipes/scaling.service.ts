@@ -36,6 +36,12 @@ export class ScalingService {
             unit: line.unit,
             role: line.role,
             quantity: quantityText(line.quantity),
+            steps: line.steps.map((step) => ({
+              step: step.step,
+              intoGrams: quantityText(step.into),
+              outGrams: quantityText(step.out),
+              lostGrams: quantityText(step.lost),
+            })),
           })),
           expectedGrams: recipe.expectedMassG && quantityText(recipe.expectedMassG),
           expectedPieces: recipe.expectedPieces?.toNumber() ?? null,

@@ -1,5 +1,19 @@
 import { DecimalText, Grams, Id, ListOf, Quantity, Text, Whole } from '../../platform/dto';
 
+export class CarriedStepView {
+  @Text()
+  step: string;
+
+  @Quantity()
+  intoGrams: string;
+
+  @Quantity()
+  outGrams: string;
+
+  @Quantity()
+  lostGrams: string;
+}
+
 export class ScaledLineView {
   @Id()
   itemId: string;
@@ -15,6 +29,9 @@ export class ScaledLineView {
 
   @Quantity({ description: 'To weigh out: rounded to the milligram, or up to whole pieces' })
   quantity: string;
+
+  @ListOf(() => CarriedStepView, { description: 'What each step with a loss should leave of it' })
+  steps: CarriedStepView[];
 }
 
 export class ScaledStageView {

@@ -82,6 +82,9 @@ export class TemperingView {
 
   @ListOf(() => TemperingCheckView)
   checks: TemperingCheckView[];
+
+  @DecimalText({ ...degrees, nullable: true, description: 'Warmest filling for a shell of it' })
+  warmestFillingC: string | null;
 }
 
 export class TemperingVerdictView {

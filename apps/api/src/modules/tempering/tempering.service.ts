@@ -4,6 +4,7 @@ import {
   dewPointC,
   judgeTempering,
   temperingLimits,
+  WARMEST_FILLING_C,
   type TemperingStep,
 } from '../../domain/tempering';
 import { Decimal } from '../../domain/units';
@@ -101,6 +102,8 @@ const viewOf = (itemId: string, { product, isMakers, curve }: CurveInForce): Tem
     const [low, high] = [window.lowC.toFixed(2), window.highC.toFixed(2)];
     return { step, measure: 'temp_c', low, high };
   }),
+  warmestFillingC:
+    product === 'coloured_cocoa_butter' ? null : WARMEST_FILLING_C[product].toFixed(2),
 });
 
 /** A maker's curve has its windows the right way round; half a curve is a slip. */

@@ -1,0 +1,1 @@
+export { InfusionsModule } from './infusions.module';
