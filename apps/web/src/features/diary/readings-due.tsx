@@ -1,0 +1,38 @@
+import { Button } from '@mantine/core';
+import { useRead } from '../../api/use-api';
+import { useFormats } from '../../shared/formats/use-formats';
+import { useMessages } from '../../shared/language/catalogue';
+import { Loaded } from '../../shared/kit/loaded';
+import { State } from '../../shared/kit/page';
+import { diaryMessages } from './messages';
+
+/** Places whose reading is due, each with the way to write it. */
+export const ReadingsDue = (props: { readonly nothing: string; readonly onTake: ((placeId: string) => void) | undefined }) => {
+  const t = useMessages(diaryMessages);
+  const formats = useFormats();
+  const due = useRead('/api/readings/due');
+  return (
+    <Loaded query={due}>
+      {(rows) => {
+        const overdue = rows.filter((row) => row.overdue);
+        if (overdue.length === 0) return <p className="quiet">{props.nothing}</p>;
+        return (
+          <ul className="plain-list">
+            {overdue.map((row) => (
+              <li key={row.placeId} className="row line">
+                <strong>{row.placeName}</strong>
+                <State tone="caution">{t('overdue')}</State>
+                <span className="quiet">{row.lastAt === null ? t('never') : t('lastAt', { at: formats.instant(row.lastAt) })}</span>
+                {props.onTake !== undefined && (
+                  <Button variant="default" aria-label={`${t('take')}: ${row.placeName}`} onClick={() => props.onTake?.(row.placeId)}>
+                    {t('take')}
+                  </Button>
+                )}
+              </li>
+            ))}
+          </ul>
+        );
+      }}
+    </Loaded>
+  );
+};
