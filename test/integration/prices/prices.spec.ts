@@ -17,7 +17,7 @@ beforeAll(async () => {
   service = await startTestService();
   service.clock.setTo(new Date('2026-11-25T09:00:00Z'));
   kitchen = await pricedKitchen(service);
-});
+}, 120_000);
 afterAll(() => service.close());
 
 const read = async <T>(path: string): Promise<T> =>
