@@ -26,7 +26,7 @@ const size = (name, match, extra = {}) => ({
 });
 
 module.exports = {
-  testTimeout: 30_000,
+  testTimeout: 120_000,
   projects: [
     size('unit', ['apps/api/src/**/*.spec.ts', 'apps/web/src/**/*.spec.ts']),
     size('reference', ['test/reference/**/*.spec.ts']),
@@ -35,5 +35,9 @@ module.exports = {
     size('property', ['test/property/**/*.spec.ts'], withDatabase),
     size('e2e', ['test/e2e/**/*.spec.ts'], withDatabase),
     size('browser', ['test/browser/**/*.spec.ts'], withDatabase),
+    // Only `npm run bench` asks for it: a stopwatch has no place among tests.
+    ...(process.env.BENCH === undefined
+      ? []
+      : [size('bench', ['test/bench/**/*.bench.ts'], withDatabase)]),
   ],
 };

@@ -1,4 +1,4 @@
-import { Decimal } from '../../apps/api/src/domain/units';
+import { Decimal, sum } from '../../apps/api/src/domain/units';
 import type { DemoClient } from './demo-client';
 
 interface LotRow {
@@ -6,7 +6,9 @@ interface LotRow {
   readonly onHandQuantity: string;
   readonly onHold: boolean;
   readonly expired: boolean;
-  readonly outputRole: string | null;
+  readonly itemKind: string;
+  /** Set when it was made here: chocolate that is in a tank already. */
+  readonly batchCode: string | null;
   readonly bestBefore: string | null;
   readonly useBy: string | null;
 }
@@ -20,6 +22,7 @@ const usableLots = async (client: DemoClient, itemId: string): Promise<LotRow[]>
   );
   return page.items
     .filter((lot) => !lot.onHold && !lot.expired)
+    .filter((lot) => lot.itemKind !== 'ingredient' || lot.batchCode === null)
     .sort((a, b) => dateOf(a).localeCompare(dateOf(b)) || a.code.localeCompare(b.code));
 };
 
@@ -61,6 +64,10 @@ export const drawItem = async (
   }
   return taken;
 };
+
+/** How much of an item may be used now. */
+export const onHand = async (client: DemoClient, itemId: string): Promise<Decimal> =>
+  sum((await usableLots(client, itemId)).map((lot) => new Decimal(lot.onHandQuantity)));
 
 export interface OpenBatch {
   readonly id: string;

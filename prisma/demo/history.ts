@@ -1,9 +1,10 @@
 import { Decimal } from '../../apps/api/src/domain/units';
-import { portions } from './bench';
+import { onHand, portions } from './bench';
 import type { Calendar, Team } from './demo-client';
 import { type DemoIngredient, INGREDIENTS, PACKAGING } from './ingredients';
 import { cast, cook, pack } from './making';
 import type { MasterData } from './master-data';
+import { PIECES } from './recipes';
 import type { CustomerKey, SupplierKey } from './workshop';
 
 /** Deliveries come to each supplier in the weeks named; 0 is the first. */
@@ -91,6 +92,16 @@ const DARK_DOME_TRAYS = [
   [0, 1, 4, 5],
 ];
 
+/** Share of the recipe that a week's trays need. */
+const WEEKLY_COOKS = [
+  ['Dark ganache', '0.15'],
+  ['Smoked tea ganache', '0.15'],
+  ['Salted caramel', '0.17'],
+  ['Raspberry ganache', '0.14'],
+  ['Hazelnut praline', '0.13'],
+  ['Spirit ganache', '0.08'],
+] as const;
+
 const castWeek = async (team: Team, data: MasterData, week: number): Promise<void> => {
   await cast(team, data, 'Dark dome', { trays: DARK_DOME_TRAYS[week] ?? [0, 1, 4, 5], rejects: 2 });
   await cast(team, data, 'Spirit dome', { trays: [6, 7], rejects: 1 });
@@ -101,7 +112,7 @@ const castWeek = async (team: Team, data: MasterData, week: number): Promise<voi
 };
 
 interface Sale {
-  readonly customer: CustomerKey | null;
+  readonly customer: CustomerKey;
   readonly lines: readonly (readonly [item: string, quantity: number])[];
 }
 
@@ -110,19 +121,44 @@ const salesOf = (week: number): readonly Sale[] => [
   { customer: 'grocer', lines: [['Box of nine, assorted', 6], ['Box of nine hazelnut hearts', 1]] },
   { customer: 'restaurant', lines: [['Box of sixteen, assorted', 3]] },
   ...(week % 2 === 0 ? [{ customer: 'office', lines: [['Box of nine, assorted', 3]] } as const] : []),
-  { customer: null, lines: [['Box of nine, assorted', 2], ['Box of sixteen, assorted', 1], ['Spirit dome', 20], ['Tea square', 24]] },
 ]; // prettier-ignore
 
-const sell = async (team: Team, data: MasterData, sale: Sale): Promise<void> => {
-  const lines: { lotCode: string; quantity: string }[] = [];
-  for (const [item, quantity] of sale.lines) {
-    const id = data.items.get(item) ?? '';
-    lines.push(...(await portions(team.seller, id, new Decimal(quantity))));
+type Line = readonly [item: string, quantity: Decimal];
+
+const send = async (
+  team: Team,
+  data: MasterData,
+  customer: CustomerKey | null,
+  lines: readonly Line[],
+): Promise<void> => {
+  const sent: { lotCode: string; quantity: string }[] = [];
+  for (const [item, quantity] of lines) {
+    if (!quantity.greaterThan(0)) continue;
+    const taken = await portions(team.seller, data.items.get(item) ?? '', quantity);
+    sent.push(
+      ...taken.map((line) => ({ ...line, quantity: new Decimal(line.quantity).toFixed(0) })),
+    );
   }
   await team.seller.post('/dispatches', {
-    customerId: sale.customer === null ? null : data.customers.get(sale.customer),
-    lines: lines.map((line) => ({ ...line, quantity: new Decimal(line.quantity).toFixed(0) })),
+    customerId: customer === null ? null : data.customers.get(customer),
+    lines: sent,
   });
+};
+
+/** Pieces that stay for next week when the counter has sold the loose ones. */
+const KEPT_PIECES = 6;
+
+/** Saturday at the counter: a few boxes, and nearly all the loose pieces. */
+const sellAtCounter = async (team: Team, data: MasterData): Promise<void> => {
+  const lines: Line[] = [
+    ['Box of nine, assorted', new Decimal(2)],
+    ['Box of sixteen, assorted', new Decimal(1)],
+  ];
+  for (const { name } of PIECES) {
+    const left = await onHand(team.seller, data.items.get(name) ?? '');
+    lines.push([name, left.minus(KEPT_PIECES)]);
+  }
+  await send(team, data, null, lines);
 };
 
 const week = async (
@@ -136,17 +172,11 @@ const week = async (
     if (weeks.includes(number)) await receive(team, data, calendar, { supplier, week: number });
   }
   calendar.at(first + 1, HOURS.cook);
-  for (const filling of ['Dark ganache', 'Smoked tea ganache', 'Salted caramel']) {
-    await cook(team, data, filling, '0.25');
-  }
-  calendar.at(first + 1, HOURS.cook + 4);
-  for (const filling of ['Raspberry ganache', 'Hazelnut praline', 'Spirit ganache']) {
-    await cook(team, data, filling, '0.2');
-  }
+  for (const [filling, share] of WEEKLY_COOKS) await cook(team, data, filling, share);
   if (number === 1) await cook(team, data, 'Pistachio and almond praline', '0.2');
   if (number === 2) await cook(team, data, 'Passion-fruit jelly', '0.4');
   calendar.at(first + 2, HOURS.cast - 2);
-  await chargeTank(team, data, 'dark', number === 0 ? '7000' : '1300');
+  await chargeTank(team, data, 'dark', number === 0 ? '5000' : '1300');
   await chargeTank(team, data, 'milk', number === 0 ? '4000' : '900');
   calendar.at(first + 2, HOURS.cast);
   await castWeek(team, data, number);
@@ -155,13 +185,12 @@ const week = async (
   await pack(team, data, 'Box of sixteen, assorted', 10);
   await pack(team, data, 'Box of nine hazelnut hearts', 2);
   calendar.at(first + 4, HOURS.send);
-  for (const sale of salesOf(number).filter(({ customer }) => customer !== null)) {
-    await sell(team, data, sale);
+  for (const { customer, lines } of salesOf(number)) {
+    const counted = lines.map(([item, count]): Line => [item, new Decimal(count)]);
+    await send(team, data, customer, counted);
   }
   calendar.at(first + 5, HOURS.counter);
-  for (const sale of salesOf(number).filter(({ customer }) => customer === null)) {
-    await sell(team, data, sale);
-  }
+  await sellAtCounter(team, data);
 };
 
 /** Six weeks of goods in, making, packing and sending. */

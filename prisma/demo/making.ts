@@ -119,6 +119,11 @@ export const cast = async (
   });
 };
 
+interface Run {
+  readonly boxes: number;
+  readonly batchId: string | null;
+}
+
 /** Packs boxes; the service splits them into box lots where a piece lot changes. */
 export const pack = async (
   { seller, maker }: Team,
@@ -142,8 +147,11 @@ export const pack = async (
       role: 'packaging',
     });
   }
-  await seller.post(`/batches/${batch.id}/finish`, {
-    outputs: [{ quantity: String(boxes), placeId: data.places.get('Finished goods') }],
-    labourMinutes: new Decimal(box.minutes).times(boxes).toFixed(2),
-  });
+  const { runs } = await maker.post<{ runs: Run[] }>(`/batches/${batch.id}/split`, { boxes });
+  for (const run of runs) {
+    await seller.post(`/batches/${run.batchId ?? batch.id}/finish`, {
+      outputs: [{ quantity: String(run.boxes), placeId: data.places.get('Finished goods') }],
+      labourMinutes: new Decimal(box.minutes).times(run.boxes).toFixed(2),
+    });
+  }
 };

@@ -7,29 +7,35 @@ import { MOULD_DESIGNS } from './workshop';
 const COUVERTURE = { dark: 'Dark couverture 64 %', milk: 'Milk couverture 38 %' } as const;
 
 interface Line {
-  readonly componentId: string;
+  readonly itemId: string;
   readonly quantity: string;
   readonly role: string;
 }
 
 const line = (data: MasterData, item: string, quantity: Decimal | string, role: string): Line => ({
-  componentId: data.items.get(item) ?? '',
+  itemId: data.items.get(item) ?? '',
   quantity: new Decimal(quantity).toFixed(3),
   role,
 });
 
-const fillingBody = (data: MasterData, filling: DemoFilling): object => {
+/** Each loss as a share of what goes into the step. */
+const lossesOf = (filling: DemoFilling): object[] => {
   const total = filling.lines.reduce((sum, row) => sum.plus(row.quantity), new Decimal(0));
-  const lost = total.minus(filling.yieldMassG);
+  const share = (massG: string): string =>
+    new Decimal(massG).dividedBy(total).times(100).toFixed(3);
+  return [
+    { step: 'Cook', kind: 'steam', massG: filling.steamG },
+    { step: 'Strain', kind: 'held_back', massG: filling.heldBackG },
+    { step: 'Fill the bags', kind: 'scrapings', massG: filling.scrapingsG },
+  ].flatMap(({ step, kind, massG }) =>
+    massG === undefined ? [] : [{ step, kind, percent: share(massG) }],
+  );
+};
+
+const fillingBody = (data: MasterData, filling: DemoFilling): object => {
   return {
-    yieldMassGrams: filling.yieldMassG,
-    expectedLosses: [
-      {
-        step: 'Cook and blend',
-        kind: 'scrapings',
-        percent: lost.dividedBy(total).times(100).toFixed(2),
-      },
-    ],
+    yieldGrams: filling.yieldMassG,
+    expectedLosses: lossesOf(filling),
     shelfLifeDays: filling.lifeDays,
     shelfLifeBasis: 'validated',
     shelfLifeDocument: 'Storage test of the workshop (invented)',

@@ -74,11 +74,11 @@ export interface DemoPiece {
 
 /** Six pieces. */
 export const PIECES: readonly DemoPiece[] = [
-  { name: 'Dark dome', design: 'dome', chocolate: 'dark', filling: 'Dark ganache', shellG: '2.860', fillingG: '4.700', capG: '1.040', lifeDays: 40 },
-  { name: 'Spirit dome', design: 'dome', chocolate: 'dark', filling: 'Spirit ganache', colour: 'Coloured cocoa butter, ochre', colourG: '0.050', shellG: '2.860', fillingG: '4.650', capG: '1.040', lifeDays: 45 },
-  { name: 'Tea square', design: 'square', chocolate: 'milk', filling: 'Smoked tea ganache', shellG: '3.100', fillingG: '5.100', capG: '1.200', lifeDays: 40 },
+  { name: 'Dark dome', design: 'dome', chocolate: 'dark', filling: 'Dark ganache', shellG: '2.860', fillingG: '4.700', capG: '1.040', lifeDays: 35 },
+  { name: 'Spirit dome', design: 'dome', chocolate: 'dark', filling: 'Spirit ganache', colour: 'Coloured cocoa butter, ochre', colourG: '0.050', shellG: '2.860', fillingG: '4.650', capG: '1.040', lifeDays: 42 },
+  { name: 'Tea square', design: 'square', chocolate: 'milk', filling: 'Smoked tea ganache', shellG: '3.100', fillingG: '5.100', capG: '1.200', lifeDays: 35 },
   { name: 'Caramel square', design: 'square', chocolate: 'dark', filling: 'Salted caramel', shellG: '3.200', fillingG: '5.000', capG: '1.200', lifeDays: 60 },
-  { name: 'Raspberry heart', design: 'heart', chocolate: 'dark', filling: 'Raspberry ganache', colour: 'Coloured cocoa butter, red', colourG: '0.080', shellG: '3.200', fillingG: '5.300', capG: '1.220', lifeDays: 45 },
+  { name: 'Raspberry heart', design: 'heart', chocolate: 'dark', filling: 'Raspberry ganache', colour: 'Coloured cocoa butter, red', colourG: '0.080', shellG: '3.200', fillingG: '5.300', capG: '1.220', lifeDays: 42 },
   { name: 'Hazelnut heart', design: 'heart', chocolate: 'milk', filling: 'Hazelnut praline', shellG: '3.300', fillingG: '5.300', capG: '1.200', lifeDays: 110 },
 ]; // prettier-ignore
 

@@ -105,14 +105,14 @@ export const CUSTOMERS = {
     addressLines: ['Quay 12', 'Zellemoor'],
     phone: '+00 000 000 011',
     priceList: 'trade',
-    minimumLifeDays: 10,
+    minimumLifeDays: 7,
   },
   grocer: {
     name: 'Corner Grocer Ambrel',
     addressLines: ['Market Square 3', 'Zellemoor'],
     phone: '+00 000 000 012',
     priceList: 'trade',
-    minimumLifeDays: 14,
+    minimumLifeDays: 7,
   },
   restaurant: {
     name: 'Restaurant The Heron Ladder',

@@ -9,8 +9,8 @@ export const Nested = (dto: () => Class<object>, options: FieldOptions = {}): Pr
     documented(options, { type: () => dto() }),
     ...presence(options),
     Type(dto),
-    ValidateNested(),
     IsObject({ message: '$property must be an object' }),
+    ValidateNested(),
   );
 
 export interface ListOptions extends FieldOptions {
@@ -23,12 +23,12 @@ export const ListOf = (dto: () => Class<object>, options: ListOptions = {}): Pro
     documented(options, { type: () => dto(), isArray: true }),
     ...presence(options),
     Type(dto),
-    ValidateNested({ each: true }),
+    IsArray({ message: '$property must be a list' }),
     ArrayMaxSize(options.max ?? 500, { message: '$property has more than $constraint1 entries' }),
     ...(options.min === undefined
       ? []
       : [ArrayMinSize(options.min, { message: '$property needs at least $constraint1 entry' })]),
-    IsArray({ message: '$property must be a list' }),
+    ValidateNested({ each: true }),
   );
 
 /** A free JSON object that the owning slice checks with the domain's own validator. */
@@ -44,6 +44,6 @@ export const JsonList = (options: FieldOptions = {}): PropertyDecorator =>
   applyDecorators(
     documented(options, { type: 'array', items: { type: 'object', additionalProperties: true } }),
     ...presence(options),
-    ArrayMaxSize(500),
     IsArray({ message: '$property must be a list' }),
+    ArrayMaxSize(500),
   );

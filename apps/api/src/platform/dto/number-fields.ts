@@ -119,9 +119,9 @@ export const Whole = (options: WholeOptions = {}): PropertyDecorator =>
         ]
       : []),
     ...presence(options),
-    Max(options.max ?? 1e9, { message: '$property must not be above $constraint1' }),
-    Min(options.min ?? 0, { message: '$property must not be below $constraint1' }),
     IsInt({ message: '$property must be a whole number' }),
+    Min(options.min ?? 0, { message: '$property must not be below $constraint1' }),
+    Max(options.max ?? 1e9, { message: '$property must not be above $constraint1' }),
   );
 
 export const Flag = (

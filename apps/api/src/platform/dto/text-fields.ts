@@ -18,7 +18,8 @@ import {
 /**
  * The service's field decorators: each both checks what comes in and documents it in OpenAPI, so
  * that the two can't differ. Text is normalised to NFC and trimmed; control characters and the
- * characters that turn the direction of text are refused.
+ * characters that turn the direction of text are refused. The check of the kind of value comes
+ * first, because only the first failure of a field is told.
  */
 export interface FieldOptions {
   readonly optional?: boolean;
@@ -65,13 +66,13 @@ export const Text = (options: TextOptions = {}): PropertyDecorator =>
     documented(options, { type: String, maxLength: options.max ?? 200 }),
     Transform(tidy),
     ...presence(options),
-    Matches(PLAIN, { message: '$property must not hold control characters' }),
-    MaxLength(options.max ?? 200, { message: '$property is longer than $constraint1 characters' }),
+    IsString({ message: '$property must be text' }),
+    ...(options.empty === true ? [] : [IsNotEmpty({ message: '$property must not be empty' })]),
     ...(options.min === undefined
       ? []
       : [MinLength(options.min, { message: '$property needs $constraint1 characters' })]),
-    ...(options.empty === true ? [] : [IsNotEmpty({ message: '$property must not be empty' })]),
-    IsString({ message: '$property must be text' }),
+    MaxLength(options.max ?? 200, { message: '$property is longer than $constraint1 characters' }),
+    Matches(PLAIN, { message: '$property must not hold control characters' }),
   );
 
 export const Texts = (
@@ -80,11 +81,11 @@ export const Texts = (
   applyDecorators(
     documented(options, { type: [String], maxItems: options.maxItems ?? 20 }),
     ...presence(options),
-    Matches(PLAIN, { each: true, message: '$property must not hold control characters' }),
-    MaxLength(options.max ?? 200, { each: true }),
-    IsString({ each: true, message: '$property must be a list of texts' }),
-    ArrayMaxSize(options.maxItems ?? 20),
     IsArray({ message: '$property must be a list' }),
+    ArrayMaxSize(options.maxItems ?? 20),
+    IsString({ each: true, message: '$property must be a list of texts' }),
+    MaxLength(options.max ?? 200, { each: true }),
+    Matches(PLAIN, { each: true, message: '$property must not hold control characters' }),
   );
 
 export const Id = (options: FieldOptions = {}): PropertyDecorator =>
@@ -100,9 +101,9 @@ export const Ids = (
   applyDecorators(
     documented(options, { type: [String], format: 'uuid' }),
     ...presence(options),
-    IsUUID('all', { each: true, message: '$property must be a list of ids (UUID)' }),
-    ArrayMaxSize(options.maxItems ?? 500),
     IsArray({ message: '$property must be a list' }),
+    ArrayMaxSize(options.maxItems ?? 500),
+    IsUUID('all', { each: true, message: '$property must be a list of ids (UUID)' }),
   );
 
 export const Choice = (choices: readonly string[], options: FieldOptions = {}): PropertyDecorator =>
@@ -119,9 +120,9 @@ export const Choices = (
   applyDecorators(
     documented(options, { enum: [...choices], isArray: true }),
     ...presence(options),
+    IsArray({ message: '$property must be a list' }),
     IsIn([...choices], {
       each: true,
       message: `each of $property must be one of: ${choices.join(', ')}`,
     }),
-    IsArray({ message: '$property must be a list' }),
   );
