@@ -1,5 +1,6 @@
 import { Body, Controller, Get, Param, ParseUUIDPipe, Patch, Post, Query } from '@nestjs/common';
 import { ApiCreatedResponse, ApiOkResponse, ApiTags } from '@nestjs/swagger';
+import { Books } from '../../platform/idempotency/books.decorator';
 import { type Page, PageOf } from '../../platform/paging/page';
 import { IfMatch } from '../../platform/requests/if-match';
 import { Allow, AllowReaders } from '../access';
@@ -27,6 +28,7 @@ export class OrdersController {
 
   @Post()
   @Allow('maker', 'seller')
+  @Books()
   @ApiCreatedResponse({ type: OrderView })
   create(@Body() dto: CreateOrderDto): Promise<OrderView> {
     return this.orders.create(dto);
