@@ -16,6 +16,7 @@ import { PaperLink } from '../../shared/kit/paper-link';
 import { useWakeLock } from '../../shared/kit/wake-lock';
 import { ScanField } from '../../shared/scan/scan-field';
 import { useScans } from '../../shared/scan/use-scans';
+import { AbandonDialog } from './abandon-dialog';
 import { BatchDraws } from './batch-draws';
 import { BatchLines } from './batch-lines';
 import { BatchLosses } from './batch-losses';
@@ -25,13 +26,14 @@ import { BatchTrays, TrayDialog } from './batch-trays';
 import { DrawDialog } from './draw-dialog';
 import { FinishDialog } from './finish-dialog';
 import { batchMessages } from './messages';
+import { SplitDialog } from './split-dialog';
 import { laneOf, type Batch } from './use-batch-booking';
 
 type Line = components['schemas']['BatchLineView'];
 type Open =
   | { readonly kind: 'draw'; readonly line: Line | undefined; readonly lot: string | undefined }
   | { readonly kind: 'tray'; readonly tag: string }
-  | { readonly kind: 'finish' };
+  | { readonly kind: 'finish' | 'abandon' | 'split' };
 
 /** A scan at the bench: a lot of one of the lines, a tray, or a lot outside the recipe. */
 const openingOf = (batch: Batch, text: string): Open => {
@@ -71,6 +73,14 @@ const Bench = ({ batch }: { readonly batch: Batch }) => {
           <Button size="lg" onClick={() => setOpen({ kind: 'finish' })}>
             {t('finish')}
           </Button>
+          {batch.kind === 'pack' && (
+            <Button variant="default" onClick={() => setOpen({ kind: 'split' })}>
+              {t('split')}
+            </Button>
+          )}
+          <Button variant="default" onClick={() => setOpen({ kind: 'abandon' })}>
+            {t('abandon')}
+          </Button>
           {awake && <span className="quiet">{kit('screenOn')}</span>}
         </div>
       )}
@@ -89,6 +99,8 @@ const Bench = ({ batch }: { readonly batch: Batch }) => {
       <BatchDraws batch={batch} mayBook={mayBook} />
       {open?.kind === 'draw' && <DrawDialog batch={batch} line={open.line} scannedLot={open.lot} onClose={close} />}
       {open?.kind === 'tray' && <TrayDialog batch={batch} tag={open.tag} onClose={close} />}
+      {open?.kind === 'abandon' && <AbandonDialog batch={batch} onClose={close} />}
+      {open?.kind === 'split' && <SplitDialog batch={batch} onClose={close} />}
       {open?.kind === 'finish' && <FinishDialog batch={batch} onClose={close} />}
     </>
   );

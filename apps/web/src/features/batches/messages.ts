@@ -114,5 +114,14 @@ export const batchMessages = catalogue('batches', {
   trace: ['Trace', 'Tracer'],
   offlineStart: ['A batch can be started only with a connection.', 'Une fabrication ne se commence qu’avec une connexion.'],
   goodSoFar: ['Good pieces so far', 'Bonnes pièces jusqu’ici'],
+  split: ['Split at the change', 'Séparer au changement'],
+  splitLead: [
+    'How many boxes were packed? Where the lot of a piece changed, the boxes become a batch of their own.',
+    'Combien de boîtes emballées ? Au changement de lot d’une pièce, les boîtes forment une fabrication à part.',
+  ],
+  boxes: ['Boxes packed', 'Boîtes emballées'],
+  run: ['Boxes {{first}} to {{last}}: {{lots}}', 'Boîtes {{first}} à {{last}} : {{lots}}'],
+  oneRun: ['No lot changed on the way: one lot is enough.', 'Aucun lot n’a changé : un seul lot suffit.'],
+  splitLabel: ['{{batch}} split', '{{batch}} séparée'],
   correction: ['Something was written down wrongly? Put a draw back, or ask the owner for a correction.', 'Une erreur de saisie ? Remettez le prélèvement, ou demandez une correction au propriétaire.'],
 });

@@ -1,0 +1,18 @@
+import { fillDemo } from '../../../prisma/demo/fill-demo';
+import { PEOPLE } from '../../../prisma/demo/workshop';
+import { type RunningService, startEmptyService } from '../../support/service/test-service';
+
+export type Role = (typeof PEOPLE)[number]['role'];
+
+export const personOf = (role: Role): (typeof PEOPLE)[number] => {
+  const person = PEOPLE.find((one) => one.role === role);
+  if (person === undefined) throw new Error(`the demo has no ${role}`);
+  return person;
+};
+
+/** The service with six weeks of the invented workshop in it. */
+export const startDemoShop = async (): Promise<RunningService> => {
+  const service = await startEmptyService();
+  if (!(await fillDemo(service.app))) throw new Error('the demo found somebody there already');
+  return service;
+};
