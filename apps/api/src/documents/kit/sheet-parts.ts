@@ -20,9 +20,9 @@ export const titleBlock = (
   const code = symbol === undefined ? undefined : barSymbol(symbol.kind, symbol.text);
   const size = code === undefined ? undefined : symbolSize(code, BOLD_MODULE_MM);
   const widthMm = sheet.widthMm - (size === undefined ? 0 : size.widthMm + 4);
-  sheet.text([{ text: workshop.name, bold: true }], { sizePt: 8.5, colour: SOFT }, widthMm);
+  sheet.text([{ text: workshop.name, strong: true }], { sizePt: 8.5, colour: SOFT }, widthMm);
   sheet.space(1);
-  sheet.text([{ text: title, bold: true }], { sizePt: TITLE_PT, colour: INK }, widthMm);
+  sheet.text([{ text: title, strong: true }], { sizePt: TITLE_PT, colour: INK }, widthMm);
   sheet.space(0.8);
   sheet.text(about, { sizePt: 10, colour: INK }, widthMm);
   if (code !== undefined && size !== undefined) {
@@ -38,7 +38,7 @@ export const titleBlock = (
 export const heading = (sheet: Sheet, words: string, style = HEADING): void => {
   sheet.need(18);
   sheet.space(3);
-  sheet.text([{ text: words, bold: true }], style);
+  sheet.text([{ text: words, strong: true }], style);
   sheet.space(1.5);
 };
 
@@ -46,7 +46,7 @@ export const heading = (sheet: Sheet, words: string, style = HEADING): void => {
 export const caution = (sheet: Sheet, words: string): void => {
   const indentMm = 4;
   const lead = `${SHEET_WORDS[sheet.context.language].caution}: `;
-  const runs = sheet.printable([{ text: lead, bold: true }, { text: words }]);
+  const runs = sheet.printable([{ text: lead, strong: true }, { text: words }]);
   const widthMm = sheet.widthMm - indentMm;
   const heightMm = setText(runs, widthMm, BODY.sizePt).length * lineHeightMm(BODY.sizePt);
   sheet.need(heightMm + 4);

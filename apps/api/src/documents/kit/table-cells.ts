@@ -41,7 +41,7 @@ export const isWords = (cell: Cell): cell is Words =>
 export const emphasise = (cell: Cell, strong: boolean): Cell => {
   if (!strong || !isWords(cell)) return cell;
   const runs = typeof cell === 'string' ? [{ text: cell }] : cell;
-  return runs.map((run) => ({ ...run, bold: true }));
+  return runs.map((run) => ({ ...run, strong: true }));
 };
 
 /** What isn't words, and how high it is. */

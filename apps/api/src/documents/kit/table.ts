@@ -47,7 +47,7 @@ class TableSetter {
     const titles = this.table.columns.map(({ title }, index) => {
       const column = this.columns[index];
       if (column === undefined) return { lines: [], at: undefined };
-      const lines = setText([{ text: title, bold: true }], column.widthMm, HEAD_PT);
+      const lines = setText([{ text: title, strong: true }], column.widthMm, HEAD_PT);
       return { lines, at: column };
     });
     const deepest = Math.max(...titles.map(({ lines }) => lines.length));

@@ -4,7 +4,7 @@ import { faceOf, normaliseText } from './printable';
 /** A stretch of text with one look. */
 export interface Run {
   readonly text: string;
-  readonly bold?: boolean;
+  readonly strong?: boolean;
 }
 
 export type Words = string | readonly Run[];
@@ -36,7 +36,7 @@ export const pieceWidth = ({ text, face }: Piece, sizePt: number): number =>
 const inFaces = (run: Run): Piece[] => {
   const pieces: Piece[] = [];
   for (const sign of normaliseText(run.text)) {
-    const face = faceOf(sign, run.bold ?? false);
+    const face = faceOf(sign, run.strong ?? false);
     const last = pieces[pieces.length - 1];
     if (last?.face === face) pieces[pieces.length - 1] = { text: last.text + sign, face };
     else pieces.push({ text: sign, face });

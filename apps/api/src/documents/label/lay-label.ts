@@ -25,7 +25,7 @@ const GAP_MM = 0.8;
 
 /** Allergens stand out by bold type; nothing else inside a list is bold. */
 const blockRuns = ({ kind, runs }: TextBlock): Run[] =>
-  runs.map(({ text, emphasis }) => ({ text, bold: kind === 'name' || emphasis !== 'none' }));
+  runs.map(({ text, emphasis }) => ({ text, strong: kind === 'name' || emphasis !== 'none' }));
 
 const blocks = (content: LabelContent, type: LabelType, stack: Stack): void => {
   let language: TextBlock['language'] | undefined;

@@ -17,9 +17,9 @@ const E_MARK = '\u212E';
 const quantityLine = ({ quantity }: LabelContent, type: LabelType, stack: Stack): void => {
   if (quantity === null) return;
   const yMm = stack.endMm;
-  stack.text([{ text: quantity.text, bold: true }], { sizePt: type.quantityPt });
+  stack.text([{ text: quantity.text, strong: true }], { sizePt: type.quantityPt });
   if (!quantity.eMark) return;
-  const used = setText([{ text: quantity.text, bold: true }], stack.widthMm, type.quantityPt);
+  const used = setText([{ text: quantity.text, strong: true }], stack.widthMm, type.quantityPt);
   const last = used[used.length - 1];
   const sign = setText(E_MARK, 100, type.eMarkPt);
   const besideMm = (last?.widthMm ?? 0) + GAP_MM;
@@ -27,7 +27,10 @@ const quantityLine = ({ quantity }: LabelContent, type: LabelType, stack: Stack)
   const [first, second] = [type.quantityPt, type.eMarkPt].map(lineHeightMm) as [number, number];
   const lineTop = yMm + (used.length - 1) * first;
   const at = fitsBeside
-    ? { xMm: stack.xMm + besideMm, yMm: lineTop + baselineMm(type.quantityPt) - baselineMm(type.eMarkPt) }
+    ? {
+        xMm: stack.xMm + besideMm,
+        yMm: lineTop + baselineMm(type.quantityPt) - baselineMm(type.eMarkPt),
+      }
     : { xMm: stack.xMm, yMm: stack.endMm };
   stack.marks.push(...placeLines(sign, { ...at, widthMm: 100 }, { sizePt: type.eMarkPt }));
   if (fitsBeside) stack.space(Math.max(0, second - first));
@@ -38,13 +41,13 @@ const words = (content: LabelContent, type: LabelType, stack: Stack): void => {
   quantityLine(content, type, stack);
   const style = { sizePt: type.bodyPt };
   const lead = content.date.words.map(({ text }) => text).join(' / ');
-  const date: Run[] = [{ text: `${lead} ` }, { text: content.date.date, bold: true }];
+  const date: Run[] = [{ text: `${lead} ` }, { text: content.date.date, strong: true }];
   stack.text(date, style);
-  stack.text([{ text: content.lotMark, bold: true }], style);
+  stack.text([{ text: content.lotMark, strong: true }], style);
   if (content.price !== null) {
     const { price, unitPrice } = content.price;
     stack.text(
-      [{ text: price, bold: true }, { text: unitPrice === null ? '' : `  ${unitPrice}` }],
+      [{ text: price, strong: true }, { text: unitPrice === null ? '' : `  ${unitPrice}` }],
       style,
     );
   }

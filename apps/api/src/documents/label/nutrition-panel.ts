@@ -24,7 +24,7 @@ const figureWidths = (panel: NutritionPanel, sizePt: number): number[] => {
   return columnsOf(panel).map((read, index) => {
     const words = (headings[index] ?? '')
       .split(' ')
-      .map((text) => widthOf([{ text, bold: true }], sizePt));
+      .map((text) => widthOf([{ text, strong: true }], sizePt));
     return Math.max(...panel.rows.map((row) => widthOf(read(row), sizePt)), ...words) + 1.5;
   });
 };
@@ -38,7 +38,7 @@ const linear = (panel: NutritionPanel, stack: Stack, sizePt: number): void => {
   const headings = headingsOf(panel).join(', ');
   stack.text(
     [
-      { text: `${panel.title} `, bold: true },
+      { text: `${panel.title} `, strong: true },
       {
         text: `${[...panel.lead, headings].filter((text) => text !== '').join('; ')}: ${rows.join(', ')}.`,
       },
@@ -87,10 +87,10 @@ export const nutritionPanel = (panel: NutritionPanel, stack: Stack, sizePt: numb
     linear(panel, stack, sizePt);
     return;
   }
-  stack.text([{ text: panel.title, bold: true }], { sizePt });
+  stack.text([{ text: panel.title, strong: true }], { sizePt });
   for (const line of panel.lead) stack.text(line, { sizePt });
   stack.rule(INK, 0.25);
-  const headings = headingsOf(panel).map((text) => [{ text, bold: true }]);
+  const headings = headingsOf(panel).map((text) => [{ text, strong: true }]);
   tableRow(stack, '', headings, widths, sizePt, 0);
   for (const row of panel.rows) {
     stack.rule(HAIRLINE, 0.1);

@@ -75,12 +75,12 @@ const headMarks = (
   const baseMm = sheet.cursorMm + headMm;
   const words = WORDS[sheet.context.language];
   const title = placeText(
-    [{ text: words.piece, bold: true }],
+    [{ text: words.piece, strong: true }],
     { xMm: sheet.leftMm, yMm: baseMm - lineHeightMm(HEAD_PT) - 1, widthMm: NAME_MM },
     { sizePt: HEAD_PT, colour: SOFT },
   );
   const names = view.allergens.flatMap(({ name }, index): Mark[] => {
-    const [line] = setText([{ text: name, bold: true }], headMm * 2, HEAD_PT);
+    const [line] = setText([{ text: name, strong: true }], headMm * 2, HEAD_PT);
     if (line === undefined) return [];
     const xMm = sheet.leftMm + NAME_MM + (index + 0.5) * columnMm + lineHeightMm(HEAD_PT) / 4;
     return [
@@ -93,7 +93,7 @@ const headMarks = (
 const drawHead = (view: AllergenMatrixView, sheet: Sheet, columnMm: number): void => {
   const widest = Math.max(
     ...view.allergens.map(
-      ({ name }) => setText([{ text: name, bold: true }], 500, HEAD_PT)[0]?.widthMm ?? 0,
+      ({ name }) => setText([{ text: name, strong: true }], 500, HEAD_PT)[0]?.widthMm ?? 0,
     ),
     10,
   );
@@ -111,11 +111,13 @@ const drawRow = (
   columnMm: number,
 ): void => {
   const at = { xMm: sheet.leftMm, yMm: sheet.cursorMm + PAD_MM, widthMm: NAME_MM - 2 };
-  const name = placeText(sheet.printable([{ text: row.name, bold: true }]), at, { sizePt: ROW_PT });
+  const name = placeText(sheet.printable([{ text: row.name, strong: true }]), at, {
+    sizePt: ROW_PT,
+  });
   const signs = view.allergens.flatMap(({ code }, index) => {
     const presence = row.presence[code] ?? 'unknown';
     const column = { ...at, xMm: sheet.leftMm + NAME_MM + index * columnMm, widthMm: columnMm };
-    const sign = [{ text: SIGNS[presence], bold: presence !== 'absent' }];
+    const sign = [{ text: SIGNS[presence], strong: presence !== 'absent' }];
     const colour = presence === 'absent' ? SOFT : INK;
     return placeText(sign, column, { sizePt: ROW_PT + 1, align: 'centre', colour }).marks;
   });
@@ -134,7 +136,7 @@ export const allergenMatrix = (
   const sheet = new Sheet(context, words.title, true);
   titleBlock(sheet, words.title, words.asOf(dayText(view.day, language)));
   const legend = (Object.keys(SIGNS) as Presence[]).flatMap((presence) => [
-    { text: `${SIGNS[presence]} `, bold: true },
+    { text: `${SIGNS[presence]} `, strong: true },
     { text: `${words.signs[presence]}${presence === 'unknown' ? '' : '   ·   '}` },
   ]);
   sheet.text(legend);
@@ -143,7 +145,7 @@ export const allergenMatrix = (
   const columnMm = Math.min(16, (sheet.widthMm - NAME_MM) / Math.max(1, view.allergens.length));
   drawHead(view, sheet, columnMm);
   for (const row of view.rows) {
-    const lines = setText([{ text: row.name, bold: true }], NAME_MM - 2, ROW_PT).length;
+    const lines = setText([{ text: row.name, strong: true }], NAME_MM - 2, ROW_PT).length;
     if (sheet.roomMm < lines * lineHeightMm(ROW_PT) + 2 * PAD_MM) {
       sheet.newPage();
       drawHead(view, sheet, columnMm);

@@ -53,14 +53,14 @@ const weighingRows = (view: BatchSheetView, { language }: PaperContext): Row[] =
   view.lines.map((line) => {
     const role = BATCH_SHEET_WORDS[language].roles[line.role] ?? line.role;
     const date = line.lotDate === null ? '' : `\n${dayText(line.lotDate, language)}`;
-    const lot: Words = [{ text: line.lotCode ?? '', bold: true }, { text: date }];
+    const lot: Words = [{ text: line.lotCode ?? '', strong: true }, { text: date }];
     return {
       cells: [
         { form: 'tick' },
-        [{ text: line.itemName, bold: true }, { text: `\n${role}` }],
+        [{ text: line.itemName, strong: true }, { text: `\n${role}` }],
         line.lotCode === null ? { form: 'write' } : lot,
         line.lotCode === null ? '' : { symbol: barSymbol('qrcode', line.lotCode) },
-        [{ text: quantityText(line.quantity, line.unit, language), bold: true }],
+        [{ text: quantityText(line.quantity, line.unit, language), strong: true }],
         { form: 'write' },
       ],
     };
@@ -76,7 +76,7 @@ const limitsText = ({ low, high, unit }: BatchSheetCheck, context: PaperContext)
 const stepRows = (view: BatchSheetView, context: PaperContext): Row[] =>
   view.steps.flatMap((step, index): Row[] => {
     const what: Words = [
-      { text: `${index + 1}. ${step.title}`, bold: true },
+      { text: `${index + 1}. ${step.title}`, strong: true },
       { text: step.text === '' ? '' : `\n${step.text}` },
     ];
     const [first, ...others] = step.checks;
@@ -96,12 +96,12 @@ export const batchSheet = (view: BatchSheetView, context: PaperContext): Promise
   const words = BATCH_SHEET_WORDS[language];
   const sheet = new Sheet(context, `${words.title} ${view.code}`);
   const version = view.recipeVersion === null ? '' : `, ${words.version(view.recipeVersion)}`;
-  titleBlock(sheet, words.title, [{ text: view.itemName, bold: true }, { text: version }], {
+  titleBlock(sheet, words.title, [{ text: view.itemName, strong: true }, { text: version }], {
     kind: 'qrcode',
     text: view.code,
   });
   facts(sheet, [
-    ['Code', [{ text: view.code, bold: true }]],
+    ['Code', [{ text: view.code, strong: true }]],
     [words.opened, instantText(view.openedAt, timeZone, language)],
     [words.operator, view.operatorName],
     ...(view.placeName === null ? [] : [[words.place, view.placeName] as const]),

@@ -92,7 +92,7 @@ export const deliveryNote = (view: DeliveryNoteView, context: PaperContext): Pro
     [
       words.to,
       [
-        { text: view.customer.name, bold: true },
+        { text: view.customer.name, strong: true },
         { text: ['', ...view.customer.addressLines].join('\n') },
       ],
     ],
@@ -114,7 +114,7 @@ export const deliveryNote = (view: DeliveryNoteView, context: PaperContext): Pro
           { text: line.itemName },
           { text: line.storageConditions === null ? '' : `\n${line.storageConditions}` },
         ],
-        [{ text: line.lotCode, bold: true }],
+        [{ text: line.lotCode, strong: true }],
         quantityText(line.quantity, line.unit, language),
         numberText(line.massG, language),
         line.date === null ? '' : `${words[line.dateKind]} ${dayText(line.date, language)}`,

@@ -104,7 +104,7 @@ export const diary = (view: DiaryView, context: PaperContext): Promise<Buffer> =
         { title: words.who, share: 14 },
       ],
       rows: entries.map(({ time, kind, subject, what, attention, userName }) => ({
-        cells: [time, words.kinds[kind], subject, [{ text: what, bold: attention }], userName],
+        cells: [time, words.kinds[kind], subject, [{ text: what, strong: attention }], userName],
       })),
     });
   }

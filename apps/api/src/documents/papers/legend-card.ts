@@ -80,7 +80,7 @@ const picture = (
     if (number === 0) return [box];
     const sizePt = Math.min(13, slotMm * 1.4);
     const figure = placeText(
-      [{ text: String(number), bold: true }],
+      [{ text: String(number), strong: true }],
       { xMm: left, yMm: top + slotMm / 2 - sizePt * 0.225, widthMm: slotMm },
       { sizePt, align: 'centre' },
     );
@@ -91,19 +91,19 @@ const picture = (
 
 const pieceText = (piece: LegendPiece, language: PaperLanguage, stack: Stack): void => {
   const words = WORDS[language];
-  stack.text([{ text: `${piece.number}  ${piece.name}`, bold: true }], { sizePt: NAME_PT });
+  stack.text([{ text: `${piece.number}  ${piece.name}`, strong: true }], { sizePt: NAME_PT });
   if (piece.description !== null) stack.text(piece.description, { sizePt: BODY_PT });
   const allergens = [
     ...(piece.contains.length === 0
       ? []
-      : [{ text: `${words.contains} ` }, { text: piece.contains.join(', '), bold: true }]),
+      : [{ text: `${words.contains} ` }, { text: piece.contains.join(', '), strong: true }]),
     ...(piece.mayContain.length === 0
       ? []
       : [
           { text: `${piece.contains.length === 0 ? '' : '; '}${words.mayContain} ` },
-          { text: piece.mayContain.join(', '), bold: true },
+          { text: piece.mayContain.join(', '), strong: true },
         ]),
-    ...(piece.allergensUnknown ? [{ text: ` ${words.unknown}`, bold: true }] : []),
+    ...(piece.allergensUnknown ? [{ text: ` ${words.unknown}`, strong: true }] : []),
   ];
   if (allergens.length > 0) stack.text(allergens, { sizePt: BODY_PT, colour: INK });
   stack.space(1.4);
@@ -118,7 +118,7 @@ const lay = (
   const innerMm = size.widthMm - 2 * MARGIN_MM;
   const head = new Stack(MARGIN_MM, innerMm, MARGIN_MM);
   head.text(view.workshopName, { sizePt: 7.5, colour: SOFT });
-  head.text([{ text: view.boxName, bold: true }], { sizePt: 14 });
+  head.text([{ text: view.boxName, strong: true }], { sizePt: 14 });
   head.space(2);
   const pictureMm = Math.min(innerMm * 0.4, view.columns * 14);
   const drawn = picture(view, MARGIN_MM, head.endMm, pictureMm);

@@ -82,7 +82,7 @@ export const priceList = (view: PriceListView, context: PaperContext): Promise<B
         cells: [
           row.name,
           row.content,
-          [{ text: money(row.price), bold: true }],
+          [{ text: money(row.price), strong: true }],
           row.pricePerKg === null ? '' : money(row.pricePerKg),
           row.vatPercent,
         ],

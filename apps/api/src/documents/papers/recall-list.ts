@@ -9,8 +9,8 @@ import type { RecallCustomer, RecallSale, RecallView } from './recall-view';
 import { RECALL_WORDS } from './recall.words';
 
 const saleCells = (sale: RecallSale, { language }: PaperContext): Row['cells'] => [
-  [{ text: sale.itemName }, { text: `\n${sale.lotCode}`, bold: true }],
-  [{ text: quantityText(sale.quantity, sale.unit, language), bold: true }],
+  [{ text: sale.itemName }, { text: `\n${sale.lotCode}`, strong: true }],
+  [{ text: quantityText(sale.quantity, sale.unit, language), strong: true }],
   `${dayText(sale.sentOn, language)}\n${sale.dispatchCode}`,
 ];
 
@@ -20,7 +20,7 @@ const customerRows = (customer: RecallCustomer, context: PaperContext): Row[] =>
     cells: [
       index === 0
         ? [
-            { text: customer.name, bold: true },
+            { text: customer.name, strong: true },
             { text: ['', ...customer.addressLines, ...reach].join('\n') },
           ]
         : '',
@@ -59,23 +59,9 @@ const section = (
 const addDecimals = (values: readonly string[]): string =>
   sum(values.map((value) => new Decimal(value))).toFixed(3);
 
-/** Who has what of the recalled lots, what is still here, and whether it is on hold. */
-export const recallList = (view: RecallView, context: PaperContext): Promise<Buffer> => {
-  const { language, timeZone } = context;
-  const words = RECALL_WORDS[language];
-  const sheet = new Sheet(context, `${words.listTitle} ${view.code}`);
-  const lead = view.mode === 'rehearsal' ? `${words.rehearsal} · ` : '';
-  titleBlock(sheet, words.listTitle, [{ text: lead, bold: true }, { text: view.code }], {
-    kind: 'qrcode',
-    text: view.code,
-  });
-  if (view.mode === 'rehearsal') caution(sheet, words.rehearsalNote);
-  facts(sheet, [
-    [words.reason, [{ text: view.reason, bold: true }]],
-    [words.opened, instantText(view.openedAt, timeZone, language)],
-    [words.asked, instantText(view.askedAt, timeZone, language)],
-  ]);
-  caution(sheet, CAUTIONS[language].recallScope);
+const figures = (sheet: Sheet, view: RecallView): void => {
+  const { context } = sheet;
+  const words = RECALL_WORDS[context.language];
   const sold = view.customers.flatMap(({ sales }) => sales);
   const total = (rows: readonly { quantity: string; unit: 'g' | 'pc' }[]): string =>
     sumByUnit(rows, context, addDecimals) || '0';
@@ -90,11 +76,21 @@ export const recallList = (view: RecallView, context: PaperContext): Promise<Buf
     ],
     60,
   );
-  const sale = [
+};
+
+const saleColumns = ({ language }: PaperContext) => {
+  const words = RECALL_WORDS[language];
+  return [
     { title: `${words.what}, ${words.lot}`, share: 32 },
     { title: words.quantity, share: 15, align: 'right' as const },
     { title: words.sent, share: 22 },
   ];
+};
+
+const sentSections = (sheet: Sheet, view: RecallView): void => {
+  const { context } = sheet;
+  const words = RECALL_WORDS[context.language];
+  const sale = saleColumns(context);
   section(
     sheet,
     words.customers,
@@ -108,15 +104,21 @@ export const recallList = (view: RecallView, context: PaperContext): Promise<Buf
     sale,
   );
   if (view.counter.length > 0) sheet.text(words.counterNote);
+};
+
+const hereSections = (sheet: Sheet, view: RecallView): void => {
+  const { language } = sheet.context;
+  const words = RECALL_WORDS[language];
+  const sale = saleColumns(sheet.context);
   section(
     sheet,
     words.onHand,
     view.onHand.map((stock) => ({
       cells: [
-        [{ text: stock.itemName }, { text: `\n${stock.lotCode}`, bold: true }],
+        [{ text: stock.itemName }, { text: `\n${stock.lotCode}`, strong: true }],
         quantityText(stock.quantity, stock.unit, language),
         stock.placeName ?? '',
-        [{ text: stock.held ? words.yes : words.no, bold: !stock.held }],
+        [{ text: stock.held ? words.yes : words.no, strong: !stock.held }],
       ],
     })),
     [...sale.slice(0, 2), { title: words.place, share: 24 }, { title: words.held, share: 12 }],
@@ -138,7 +140,7 @@ export const recallList = (view: RecallView, context: PaperContext): Promise<Buf
     words.lots,
     view.lots.map((lot) => ({
       cells: [
-        [{ text: lot.code, bold: true }],
+        [{ text: lot.code, strong: true }],
         lot.itemName,
         quantityText(lot.quantity, lot.unit, language),
         lot.date === null ? '' : `${words[lot.dateKind]} ${dayText(lot.date, language)}`,
@@ -151,5 +153,27 @@ export const recallList = (view: RecallView, context: PaperContext): Promise<Buf
       { title: words.date, share: 26 },
     ],
   );
+};
+
+/** Who has what of the recalled lots, what is still here, and whether it is on hold. */
+export const recallList = (view: RecallView, context: PaperContext): Promise<Buffer> => {
+  const { language, timeZone } = context;
+  const words = RECALL_WORDS[language];
+  const sheet = new Sheet(context, `${words.listTitle} ${view.code}`);
+  const lead = view.mode === 'rehearsal' ? `${words.rehearsal} · ` : '';
+  titleBlock(sheet, words.listTitle, [{ text: lead, strong: true }, { text: view.code }], {
+    kind: 'qrcode',
+    text: view.code,
+  });
+  if (view.mode === 'rehearsal') caution(sheet, words.rehearsalNote);
+  facts(sheet, [
+    [words.reason, [{ text: view.reason, strong: true }]],
+    [words.opened, instantText(view.openedAt, timeZone, language)],
+    [words.asked, instantText(view.askedAt, timeZone, language)],
+  ]);
+  caution(sheet, CAUTIONS[language].recallScope);
+  figures(sheet, view);
+  sentSections(sheet, view);
+  hereSections(sheet, view);
   return sheet.finish();
 };

@@ -45,8 +45,8 @@ export const recallNotice = (view: RecallNoticeView, context: PaperContext): Pro
     ],
     rows: view.products.map((product) => ({
       cells: [
-        [{ text: product.itemName, bold: true }],
-        [{ text: product.lotMark, bold: true }],
+        [{ text: product.itemName, strong: true }],
+        [{ text: product.lotMark, strong: true }],
         product.date === null
           ? ''
           : `${words[product.dateKind]} ${dayText(product.date, language)}`,
@@ -57,7 +57,7 @@ export const recallNotice = (view: RecallNoticeView, context: PaperContext): Pro
   heading(sheet, words.whyNotice, large);
   sheet.text(view.reason, large);
   heading(sheet, words.whatToDo, large);
-  sheet.text([{ text: view.advice, bold: true }], large);
+  sheet.text([{ text: view.advice, strong: true }], large);
   heading(sheet, words.contactUs, large);
   sheet.text(contactText(context), large);
   return sheet.finish();
@@ -74,14 +74,14 @@ const letter = (
   titleBlock(sheet, words.noticeTitle, view.code);
   if (view.mode === 'rehearsal') caution(sheet, words.rehearsalNote);
   sheet.text([
-    { text: customer.name, bold: true },
+    { text: customer.name, strong: true },
     { text: ['', ...customer.addressLines].join('\n') },
   ]);
   sheet.space(8);
-  sheet.text([{ text: words.letterSubject(view.code), bold: true }], { sizePt: 12, colour: INK });
+  sheet.text([{ text: words.letterSubject(view.code), strong: true }], { sizePt: 12, colour: INK });
   sheet.space(3);
   sheet.text(words.letterOpening, { sizePt: 10 });
-  sheet.text([{ text: view.reason, bold: true }], { sizePt: 10 });
+  sheet.text([{ text: view.reason, strong: true }], { sizePt: 10 });
   sheet.space(3);
   sheet.text(words.letterLots, { sizePt: 10 });
   sheet.space(2);
@@ -95,13 +95,13 @@ const letter = (
     rows: customer.sales.map((sale) => ({
       cells: [
         sale.itemName,
-        [{ text: sale.lotCode, bold: true }],
+        [{ text: sale.lotCode, strong: true }],
         quantityText(sale.quantity, sale.unit, language),
         `${dayText(sale.sentOn, language)} · ${sale.dispatchCode}`,
       ],
     })),
   });
-  sheet.text([{ text: words.letterAsk, bold: true }], { sizePt: 10 });
+  sheet.text([{ text: words.letterAsk, strong: true }], { sizePt: 10 });
   sheet.space(4);
   facts(sheet, [[words.contactUs, contactText(context)]]);
   heading(sheet, words.letterReply);

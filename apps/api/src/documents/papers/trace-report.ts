@@ -17,7 +17,7 @@ const lotRow = (lot: TraceLot, { language }: PaperContext): Row => {
   const held = lot.held ? ` (${TRACE_WORDS[language].held})` : '';
   return {
     cells: [
-      [{ text: lot.code, bold: true }, { text: held }],
+      [{ text: lot.code, strong: true }, { text: held }],
       lot.itemName,
       `${lot.supplierLot ?? lot.batchCode ?? ''}\n${dayText(lot.madeOn, language)}`,
       quantityText(lot.made, lot.unit, language),
@@ -67,7 +67,7 @@ const sentTable = (sheet: Sheet, sent: readonly TraceSale[]): void => {
       cells: [
         sale.customerName ?? words.counter,
         `${dayText(sale.sentOn, language)}\n${sale.dispatchCode}`,
-        [{ text: `${sale.itemName}\n` }, { text: sale.lotCode, bold: true }],
+        [{ text: `${sale.itemName}\n` }, { text: sale.lotCode, strong: true }],
         quantityText(sale.quantity, sale.unit, language),
       ],
     })),
@@ -109,7 +109,7 @@ export const traceReport = (view: TraceReportView, context: PaperContext): Promi
   const sheet = new Sheet(context, `${words.title}: ${view.subject}`);
   const symbol =
     view.subjectCode === null ? undefined : { kind: 'qrcode' as const, text: view.subjectCode };
-  titleBlock(sheet, words.title, [{ text: view.subject, bold: true }], symbol);
+  titleBlock(sheet, words.title, [{ text: view.subject, strong: true }], symbol);
   facts(sheet, [[words.asked, instantText(view.askedAt, timeZone, language)]]);
   caution(sheet, CAUTIONS[language].recallScope);
   if (view.throughTank) caution(sheet, CAUTIONS[language].tankScope);

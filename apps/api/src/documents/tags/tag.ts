@@ -44,14 +44,14 @@ const cutLines = (
   widthMm: number,
   sizePt: number,
   most: number,
-  bold: boolean,
+  strong: boolean,
 ): Line[] => {
-  const lines = setText([{ text, bold }], widthMm, sizePt);
+  const lines = setText([{ text, strong }], widthMm, sizePt);
   if (lines.length <= most) return lines;
   let kept = text;
   while (kept !== '') {
     kept = [...kept].slice(0, -1).join('');
-    const cut = setText([{ text: `${kept.trimEnd()}…`, bold }], widthMm, sizePt);
+    const cut = setText([{ text: `${kept.trimEnd()}…`, strong }], widthMm, sizePt);
     if (cut.length <= most) return cut;
   }
   return [];
@@ -74,7 +74,7 @@ const textMarks = (
     marks.push(...placeLines(lines, { ...column, yMm }, { sizePt, colour }));
     yMm += lines.length * lineHeightMm(sizePt);
   };
-  put(setText([{ text: tag.code, bold: true }], column.widthMm, CODE_PT), CODE_PT, INK);
+  put(setText([{ text: tag.code, strong: true }], column.widthMm, CODE_PT), CODE_PT, INK);
   const dateMm = tag.strong === null ? 0 : lineHeightMm(STRONG_PT);
   const left = Math.floor((topMm + roomMm - yMm - dateMm) / lineHeightMm(NAME_PT));
   const most = Math.max(1, Math.min(MOST_NAME_LINES, left));
@@ -98,13 +98,13 @@ export const layTag = (tag: Tag, size: TagSize): Result<Drawing, PrintingRefusal
     symbolSize(symbol, BOLD_MODULE_MM).widthMm <= innerMm * 0.4 ? BOLD_MODULE_MM : FINE_MODULE_MM;
   const symbolMm = symbolSize(symbol, moduleMm);
   const column = { xMm: size.marginMm, widthMm: innerMm - symbolMm.widthMm };
-  if (setText([{ text: tag.code, bold: true }], column.widthMm, CODE_PT).length > 1) {
-    const codeMm = setText([{ text: tag.code, bold: true }], 500, CODE_PT)[0]?.widthMm ?? 0;
+  if (setText([{ text: tag.code, strong: true }], column.widthMm, CODE_PT).length > 1) {
+    const codeMm = setText([{ text: tag.code, strong: true }], 500, CODE_PT)[0]?.widthMm ?? 0;
     return tooSmall(tag, codeMm + symbolMm.widthMm + 2 * size.marginMm);
   }
   const warning = tag.warning === null ? '' : substituteSigns(tag.warning);
   const foot = placeText(
-    [{ text: warning, bold: true }],
+    [{ text: warning, strong: true }],
     { xMm: size.marginMm, yMm: 0, widthMm: innerMm },
     { sizePt: NAME_PT },
   );

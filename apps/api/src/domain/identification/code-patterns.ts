@@ -56,7 +56,7 @@ export const checkCodePattern = (pattern: string): Result<string, Identification
   if (/[ILO]/.test(literals)) {
     return refusePattern('A code pattern has no I, L or O: people read them as 1 and 0.');
   }
-  if (count(pattern, '{SEQ}') !== 1 || !/\{SEQ\}\{CHECK\}$/.test(pattern)) {
+  if (count(pattern, '{SEQ}') !== 1 || !pattern.endsWith('{SEQ}{CHECK}')) {
     return refusePattern(
       'A code pattern ends in {SEQ}{CHECK}: the number and its check character.',
     );

@@ -85,7 +85,7 @@ export const recogniseScan = (raw: string, context: ScanContext): Recognised => 
   if (text.length > LONGEST_TEXT) {
     return { kind: 'unknown', text: text.slice(0, 60), why: 'The text is too long for a code.' };
   }
-  if (afterGs1Symbol(text) !== undefined || /^[(^\u001D]/.test(text)) {
+  if (afterGs1Symbol(text) !== undefined || ['(', '^', GROUP_SEPARATOR].includes(text.charAt(0))) {
     return fromElements(readElements(text), context, text);
   }
   const plain = text.replace(SYMBOLOGY_IDENTIFIER, '');

@@ -85,14 +85,17 @@ export class DiaryService {
     const { timeZone } = await loadWorkshop(tx);
     const entries = await diaryEntries(tx, spanOf(query, timeZone), DIARY_WORDS[language]);
     const days = new Map<string, DiaryDayView>();
-    for (const { at, userId: _, ...entry } of entries) {
+    for (const { at, kind, subject, what, attention, userName } of entries) {
       const local = Temporal.Instant.fromEpochMilliseconds(at.getTime()).toZonedDateTimeISO(
         timeZone,
       );
       const day = local.toPlainDate().toString();
       const page = days.get(day) ?? { day, entries: [] };
       const time = local.toPlainTime().toString().slice(0, 5);
-      page.entries.push({ ...entry, at: at.toISOString(), time });
+      page.entries.push({
+        ...{ at: at.toISOString(), time, kind, subject },
+        ...{ what, attention, userName },
+      });
       days.set(day, page);
     }
     return { from: query.from, to: query.to, days: [...days.values()] };

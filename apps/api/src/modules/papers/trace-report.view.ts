@@ -1,6 +1,7 @@
 import type { TraceReportView } from '../../documents';
-import type { BalanceView } from '../tracing/provenance.dto';
-import type { TracedLotView, TraceView } from '../tracing';
+import type { TracedLotView, TraceView, TracingService } from '../tracing';
+
+type BalanceView = Awaited<ReturnType<TracingService['balance']>>;
 
 type Lot = TraceReportView['roots'][number];
 

@@ -34,6 +34,6 @@ export type Wanted = readonly [action: ScanActionName, because: string | null];
 export const actionsFor = (wanted: readonly Wanted[], role: Role): ScanActionView[] =>
   wanted.map(([action, because]) => {
     const mayDo = role === 'owner' || DOERS[action].includes(role);
-    const reason = mayDo ? because : `A ${role} may not do this.`;
+    const reason = mayDo ? because : `The role ${role} may not do this.`;
     return { action, possible: reason === null, because: reason };
   });

@@ -1,34 +1,57 @@
 import type { Gs1Facts } from '../../domain/identification';
+import type { Item } from '../../generated/prisma/client';
 import type { Tx } from '../../platform/database/prisma';
 import type { Role } from '../../platform/requests/request-context';
 import { actionsFor } from './actions';
 import { listedLots } from './found-things';
-import type { ScanView } from './scan.dto';
+import type { GoodsInView, ScanView } from './scan.dto';
 
-const itemOf = (tx: Tx, gtin: string | undefined) =>
-  gtin === undefined ? null : tx.item.findUnique({ where: { gtin } });
+const itemOf = (tx: Tx, gtin: string | undefined): Promise<Item | null> =>
+  gtin === undefined ? Promise.resolve(null) : tx.item.findUnique({ where: { gtin } });
+
+const dayText = (day: Gs1Facts['useBy']): string | null => day?.toString() ?? null;
+
+const goodsIn = (facts: Gs1Facts, gtin: string | undefined, item: Item | null): GoodsInView => ({
+  gtin: gtin ?? null,
+  itemId: item?.id ?? null,
+  itemName: item?.name ?? null,
+  supplierLotCode: facts.lotCode ?? null,
+  bestBefore: dayText(facts.bestBefore),
+  useBy: dayText(facts.useBy),
+  producedOn: dayText(facts.producedOn),
+  netMassGrams: facts.netMassG?.toFixed(3) ?? null,
+  count: facts.count ?? null,
+  serial: facts.serial ?? null,
+});
+
+const titleOf = (
+  item: Item | null,
+  gtin: string | undefined,
+  lotCode: string | undefined,
+): string => {
+  const name = item?.name ?? (gtin === undefined ? 'Goods' : `Goods with the GTIN ${gtin}`);
+  return lotCode === undefined ? name : `${name}, lot ${lotCode}`;
+};
+
+/** Lots of the item, or of any item, that came with that supplier's lot code. */
+const lotsOf = async (tx: Tx, lotCode: string | undefined, item: Item | null) => {
+  if (lotCode === undefined) return [];
+  const from = { deliveryLine: { supplierLotCode: lotCode } };
+  return listedLots(tx, item === null ? from : { ...from, itemId: item.id });
+};
 
 /** A supplier's goods: what the symbol states, and the lots of it that are here already. */
 export const foundGoods = async (tx: Tx, facts: Gs1Facts, role: Role): Promise<ScanView> => {
   const gtin = facts.gtin ?? facts.contentGtin;
   const item = await itemOf(tx, gtin);
-  const lots =
-    facts.lotCode === undefined
-      ? []
-      : await listedLots(tx, {
-          deliveryLine: { supplierLotCode: facts.lotCode },
-          ...(item === null ? {} : { itemId: item.id }),
-        });
-  const name = item?.name ?? (gtin === undefined ? 'Goods' : `Goods with the GTIN ${gtin}`);
+  const lots = await lotsOf(tx, facts.lotCode, item);
+  const isNew = item === null && gtin !== undefined;
   return {
     kind: 'goods',
     code: facts.lotCode ?? null,
     id: item?.id ?? null,
-    title: facts.lotCode === undefined ? name : `${name}, lot ${facts.lotCode}`,
-    warning:
-      item === null && gtin !== undefined
-        ? 'No item has this GTIN yet. Choose the item at goods in.'
-        : null,
+    title: titleOf(item, gtin, facts.lotCode),
+    warning: isNew ? 'No item has this GTIN yet. Choose the item at goods in.' : null,
     actions: actionsFor(
       [
         ['receive', null],
@@ -37,18 +60,7 @@ export const foundGoods = async (tx: Tx, facts: Gs1Facts, role: Role): Promise<S
       role,
     ),
     lots,
-    goodsIn: {
-      gtin: gtin ?? null,
-      itemId: item?.id ?? null,
-      itemName: item?.name ?? null,
-      supplierLotCode: facts.lotCode ?? null,
-      bestBefore: facts.bestBefore?.toString() ?? null,
-      useBy: facts.useBy?.toString() ?? null,
-      producedOn: facts.producedOn?.toString() ?? null,
-      netMassGrams: facts.netMassG?.toFixed(3) ?? null,
-      count: facts.count ?? null,
-      serial: facts.serial ?? null,
-    },
+    goodsIn: goodsIn(facts, gtin, item),
   };
 };
 
