@@ -107,7 +107,7 @@ export class ForecastsService {
     return this.transactions.read(async (tx) => {
       orNotFound(await tx.item.findUnique({ where: { id: itemId } }), 'item', itemId);
       const today = (await this.transactions.today(tx)).toString();
-      const settings = planningSettings(await tx.workshop.findUniqueOrThrow({ where: { id: 1 } }));
+      const settings = planningSettings(await loadWorkshop(tx));
       const from = query.fromDay ?? today;
       const days = query.days ?? USUAL_DAYS;
       const forecast = await forecastOf(tx, itemId, settings, today, from, days);
