@@ -7,7 +7,7 @@ import { RefusalError } from '../../platform/problems';
 import { composeForLot } from './compose-for-lot';
 import { namesOf, standingDecisions } from './contact-decisions.queries';
 import { contactView } from './declarations.view';
-import type { ContactDecisionView, DecideContactDto } from './labels.dto';
+import type { ContactDecisionView, DecideContactDto } from './contact-decisions.dto';
 import { lotToLabel } from './lot-facts';
 
 const view = (row: ContactDecision, decidedBy: string): ContactDecisionView => ({

@@ -4,7 +4,7 @@ import { ProblemError } from '../../platform/problems';
 import { LANGUAGES } from '../workshop';
 import { composeForLot } from './compose-for-lot';
 import { declarationView } from './declarations.view';
-import type { DeclarationQuery, DeclarationView } from './labels.dto';
+import type { DeclarationQuery, DeclarationView } from './declarations.dto';
 
 const readLanguages = (text: string | undefined): string[] | undefined => {
   if (text === undefined) return undefined;

@@ -3,7 +3,7 @@ import { textOf, writeDeclaration } from '../../domain/declaration';
 import type { LabelFinding } from '../../domain/label';
 import { roundTo } from '../../domain/units';
 import type { LotLabel } from './compose-for-lot';
-import type { ContactView, DeclarationView, FindingView } from './labels.dto';
+import type { ContactView, DeclarationView, FindingView } from './declarations.dto';
 
 const sourceText = (source: ContactSource): string => {
   if (source.kind === 'shared_line') return source.line;

@@ -3,7 +3,7 @@ import type { Prisma } from '../../generated/prisma/client';
 import type { Tx } from '../../platform/database/prisma';
 import type { By } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import type { AcceptedDto, LabelRunView } from './labels.dto';
+import type { AcceptedDto, LabelRunView } from './label-runs.dto';
 
 /** All of a run but its bytes, which are fetched only to be sent. */
 const asShown = {

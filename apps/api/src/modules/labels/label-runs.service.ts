@@ -11,7 +11,7 @@ import { namesOf } from './contact-decisions.queries';
 import { findingView } from './declarations.view';
 import { workshopSettings } from './label-settings';
 import { keepRun, labelRunView, pdfOfRun, runsOf } from './label-runs.repository';
-import type { LabelRunView, PrintLabelsDto } from './labels.dto';
+import type { LabelRunView, PrintLabelsDto } from './label-runs.dto';
 import { drawLegendCard } from './legend-card';
 import { priceMark } from './price-mark';
 import { labelSymbols } from './symbols';

@@ -2,12 +2,8 @@ import { Body, Controller, Get, Param, ParseUUIDPipe, Put } from '@nestjs/common
 import { ApiOkResponse, ApiTags } from '@nestjs/swagger';
 import { IfMatch } from '../../platform/requests/if-match';
 import { Allow, AllowReaders } from '../access';
-import {
-  LabelSettingsDto,
-  LabelSettingsView,
-  WorkshopLabelSettingsDto,
-  WorkshopLabelSettingsView,
-} from './label-settings.dto';
+import { LabelSettingsDto, LabelSettingsView } from './label-settings.dto';
+import { WorkshopLabelSettingsDto, WorkshopLabelSettingsView } from './workshop-label-settings.dto';
 import { LabelSettingsService } from './label-settings.service';
 
 @ApiTags('labels')

@@ -8,12 +8,11 @@ import { orNotFound, orRefuse, ProblemError } from '../../platform/problems';
 import { refuseIfStale } from '../../platform/requests/stale';
 import { loadWorkshop } from '../workshop';
 import { isSet, itemSettings, SETTINGS_KEY, workshopSettings } from './label-settings';
+import type { LabelSettingsDto, LabelSettingsView } from './label-settings.dto';
 import type {
-  LabelSettingsDto,
-  LabelSettingsView,
   WorkshopLabelSettingsDto,
   WorkshopLabelSettingsView,
-} from './label-settings.dto';
+} from './workshop-label-settings.dto';
 
 /** @throws ProblemError that names each text that can't stand on a label */
 const refuseWrongTexts = (dto: LabelSettingsDto): void => {

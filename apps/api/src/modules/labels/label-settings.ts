@@ -6,11 +6,8 @@ import type { Allergen, ChocolateKind } from '../../domain/specification';
 import { Decimal } from '../../domain/units';
 import type { Item, Prisma } from '../../generated/prisma/client';
 import { optionalDecimalFromDb } from '../../platform/database/decimals';
-import type {
-  LabelSettingsDto,
-  SharedLineDto,
-  WorkshopLabelSettingsDto,
-} from './label-settings.dto';
+import type { LabelSettingsDto } from './label-settings.dto';
+import type { SharedLineDto, WorkshopLabelSettingsDto } from './workshop-label-settings.dto';
 
 /** Key of this slice among the settings of the workshop and of an item. */
 export const SETTINGS_KEY = 'labels';

@@ -14,14 +14,9 @@ import { Allow, AllowReaders } from '../access';
 import { ContactDecisionsService } from './contact-decisions.service';
 import { DeclarationsService } from './declarations.service';
 import { LabelRunsService } from './label-runs.service';
-import {
-  ContactDecisionView,
-  DecideContactDto,
-  DeclarationQuery,
-  DeclarationView,
-  LabelRunView,
-  PrintLabelsDto,
-} from './labels.dto';
+import { ContactDecisionView, DecideContactDto } from './contact-decisions.dto';
+import { DeclarationQuery, DeclarationView } from './declarations.dto';
+import { LabelRunView, PrintLabelsDto } from './label-runs.dto';
 import { QuantityCheckView, WeighPacksDto } from './quantity-checks.dto';
 import { QuantityChecksService } from './quantity-checks.service';
 

@@ -6,34 +6,43 @@ import {
 } from '../../documents';
 import { counterPresence } from '../../domain/allergens';
 import type { MarketRules } from '../../domain/market';
+import type { LocalText } from '../../domain/specification';
 import { allergenName } from '../../domain/words';
+import type { Item } from '../../generated/prisma/client';
 import type { Tx } from '../../platform/database/prisma';
 import type { By } from '../../platform/database/transactions';
 import { orRefuse } from '../../platform/problems';
 import type { LotLabel } from './compose-for-lot';
-import type { PrintLabelsDto } from './labels.dto';
+import type { PrintLabelsDto } from './label-runs.dto';
+import { itemSettings } from './label-settings';
 import { specificationsBehind } from './behind.queries';
 
 interface Slot {
-  readonly lotId: string;
-  readonly itemName: string;
-  /** Pieces of this lot in one box. */
+  /** Every lot of this kind that was packed: the card names the allergens of all. */
+  readonly lotIds: readonly string[];
+  readonly item: Pick<Item, 'name' | 'settings'>;
+  /** Pieces of this kind in one box. */
   readonly count: number;
 }
 
 /** Pieces that were really packed, per box, kinds in the order of their first draw. */
-const slotsOf = async (tx: Tx, batchId: string, boxes: number): Promise<Slot[]> => {
+const slotsOf = async (tx: Tx, batchId: string): Promise<Slot[]> => {
+  const made = await tx.lot.aggregate({ where: { batchId }, _sum: { madeQuantity: true } });
+  const boxes = Math.max(1, Number(made._sum.madeQuantity ?? 1));
   const draws = await tx.draw.findMany({
     where: { batchId, lot: { item: { kind: 'piece' } } },
-    orderBy: { at: 'asc' },
+    orderBy: [{ at: 'asc' }, { id: 'asc' }],
     include: { lot: { include: { item: true } } },
   });
-  const kinds = new Map<string, { lotId: string; itemName: string; drawn: number }>();
+  const kinds = new Map<string, { lotIds: string[]; item: Item; drawn: number }>();
   for (const draw of draws) {
-    const { id, name } = draw.lot.item;
-    const before = kinds.get(id)?.drawn ?? 0;
-    const drawn = before + Number(draw.quantity);
-    kinds.set(id, { lotId: draw.lotId, itemName: name, drawn });
+    const { item } = draw.lot;
+    const before = kinds.get(item.id);
+    kinds.set(item.id, {
+      lotIds: [...(before?.lotIds ?? []), draw.lotId],
+      item,
+      drawn: (before?.drawn ?? 0) + Number(draw.quantity),
+    });
   }
   return [...kinds.values()]
     .filter((kind) => kind.drawn > 0)
@@ -53,14 +62,17 @@ const pieceOf = async (
   market: MarketRules,
   language: PaperLanguage,
 ): Promise<LegendCardView['pieces'][number]> => {
-  const presence = counterPresence(await specificationsBehind(tx, [slot.lotId]), market);
+  const presence = counterPresence(
+    await specificationsBehind(tx, [...new Set(slot.lotIds)]),
+    market,
+  );
   const named = (wanted: string): string[] =>
     market.allergens
       .filter((allergen) => presence[allergen] === wanted)
       .map((allergen) => allergenName(allergen, language));
   return {
     number,
-    name: slot.itemName,
+    name: (itemSettings(slot.item).names as LocalText)[language] ?? slot.item.name,
     description: null,
     contains: named('contains'),
     mayContain: named('may_contain'),
@@ -77,9 +89,7 @@ export const drawLegendCard = async (
 ): Promise<{ content: object; pdf: Buffer }> => {
   const { lot, workshop, ask } = label;
   const language = paperLanguage(ask.languages);
-  const slots = lot.batchId
-    ? await slotsOf(tx, lot.batchId, Math.max(1, Number(lot.madeQuantity)))
-    : [];
+  const slots = lot.batchId ? await slotsOf(tx, lot.batchId) : [];
   const numbers = slots.flatMap((slot, index) => new Array<number>(slot.count).fill(index + 1));
   const { rows, columns } = grid(numbers.length);
   const pieces = [];
