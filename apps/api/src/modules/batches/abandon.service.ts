@@ -5,7 +5,7 @@ import { type By, Transactions } from '../../platform/database/transactions';
 import { writeJournal } from '../../platform/journal/journal';
 import { RefusalError } from '../../platform/problems';
 import { type BatchHead, loadBatchHead, loadDraws, requireOpen } from './batch-head.queries';
-import type { AbandonBatchDto } from './batches.dto';
+import type { AbandonBatchDto } from './ending.dto';
 import type { BatchView } from './batches.view';
 import { bookLosses, bookReversal, endBatch } from './bookings.repository';
 import { loadContents, lostMass, massOf } from './contents.queries';

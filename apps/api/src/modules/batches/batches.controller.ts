@@ -1,36 +1,16 @@
-import { Body, Controller, Get, HttpCode, Param, ParseUUIDPipe, Post, Query } from '@nestjs/common';
+import { Body, Controller, Get, Param, ParseUUIDPipe, Post, Query } from '@nestjs/common';
 import { ApiCreatedResponse, ApiOkResponse, ApiTags } from '@nestjs/swagger';
 import { Books } from '../../platform/idempotency/books.decorator';
 import { type Page, PageOf } from '../../platform/paging/page';
 import { Allow, AllowReaders } from '../access';
-import { AbandonService } from './abandon.service';
-import {
-  AbandonBatchDto,
-  BatchQuery,
-  CorrectionDto,
-  DrawDto,
-  FinishBatchDto,
-  LossDto,
-  MouldUseDto,
-  OpenBatchDto,
-  ReadingDto,
-  ReasonDto,
-} from './batches.dto';
+import { BatchQuery, OpenBatchDto } from './batches.dto';
+import { DrawDto, LossDto, MouldUseDto, ReadingDto, ReasonDto } from './bench.dto';
 import { BatchesService } from './batches.service';
-import {
-  BatchSummaryView,
-  BatchView,
-  DrawView,
-  LossView,
-  MouldUseView,
-  ReadingView,
-} from './batches.view';
+import { BatchSummaryView, BatchView } from './batches.view';
+import { DrawView } from './draw.view';
+import { LossView, MouldUseView, ReadingView } from './bench.view';
 import { BenchService } from './bench.service';
-import { CorrectionsService } from './corrections.service';
 import { DrawsService } from './draws.service';
-import { FinishService } from './finish.service';
-import { SplitService } from './split.service';
-import { SplitDto, SplitQuery, SplitView } from './split.view';
 
 @ApiTags('batches')
 @Controller('batches')
@@ -39,10 +19,6 @@ export class BatchesController {
     private readonly batches: BatchesService,
     private readonly draws: DrawsService,
     private readonly bench: BenchService,
-    private readonly finishing: FinishService,
-    private readonly abandoning: AbandonService,
-    private readonly corrections: CorrectionsService,
-    private readonly splitting: SplitService,
   ) {}
 
   @Get()
@@ -112,52 +88,5 @@ export class BatchesController {
   @ApiCreatedResponse({ type: LossView })
   lose(@Param('id', ParseUUIDPipe) id: string, @Body() dto: LossDto): Promise<LossView> {
     return this.bench.lose(id, dto);
-  }
-
-  @Post(':id/finish')
-  @Allow('maker', 'seller')
-  @Books()
-  @HttpCode(200)
-  @ApiOkResponse({ type: BatchView })
-  finish(@Param('id', ParseUUIDPipe) id: string, @Body() dto: FinishBatchDto): Promise<BatchView> {
-    return this.finishing.finish(id, dto);
-  }
-
-  @Post(':id/abandon')
-  @Allow('maker', 'seller')
-  @Books()
-  @HttpCode(200)
-  @ApiOkResponse({ type: BatchView })
-  abandon(
-    @Param('id', ParseUUIDPipe) id: string,
-    @Body() dto: AbandonBatchDto,
-  ): Promise<BatchView> {
-    return this.abandoning.abandon(id, dto);
-  }
-
-  @Post(':id/corrections')
-  @Allow('maker')
-  @Books()
-  @ApiCreatedResponse({ type: BatchView })
-  correct(@Param('id', ParseUUIDPipe) id: string, @Body() dto: CorrectionDto): Promise<BatchView> {
-    return this.corrections.correct(id, dto);
-  }
-
-  @Get(':id/split')
-  @AllowReaders()
-  @ApiOkResponse({ type: SplitView })
-  proposeSplit(
-    @Param('id', ParseUUIDPipe) id: string,
-    @Query() query: SplitQuery,
-  ): Promise<SplitView> {
-    return this.splitting.propose(id, query.boxes);
-  }
-
-  @Post(':id/split')
-  @Allow('maker', 'seller')
-  @Books()
-  @ApiCreatedResponse({ type: SplitView })
-  split(@Param('id', ParseUUIDPipe) id: string, @Body() dto: SplitDto): Promise<SplitView> {
-    return this.splitting.split(id, dto.boxes);
   }
 }

@@ -5,11 +5,12 @@ import { BatchesService } from './batches.service';
 import { BenchService } from './bench.service';
 import { CorrectionsService } from './corrections.service';
 import { DrawsService } from './draws.service';
+import { EndingsController } from './endings.controller';
 import { FinishService } from './finish.service';
 import { SplitService } from './split.service';
 
 @Module({
-  controllers: [BatchesController],
+  controllers: [BatchesController, EndingsController],
   providers: [
     BatchesService,
     BenchService,

@@ -5,7 +5,8 @@ import { decodeCursor, limitOf, type Page, pageOf } from '../../platform/paging/
 import type { BatchQuery, OpenBatchDto } from './batches.dto';
 import type { BatchSummaryView, BatchView } from './batches.view';
 import { openBatch } from './start-batch';
-import { showBatch, summaryIncluded, summaryView } from './show-batch';
+import { showBatch, summaryView } from './show-batch';
+import { summaryIncluded } from './whole-batch';
 
 @Injectable()
 export class BatchesService {

@@ -1,9 +1,9 @@
 import { sum } from '../../domain/units';
 import { decimalFromDb, quantityText } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
-import type { BatchLineView, ProposedLotView } from './batches.view';
+import type { BatchLineView, ProposedLotView } from './output.view';
 import { readPlan } from './open-batch';
-import type { WholeBatch } from './show-batch';
+import type { WholeBatch } from './whole-batch';
 
 interface UsableLotRow {
   readonly itemId: string;

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { checkMouldUse, judge } from '../../domain/making';
+import { checkMouldUse, judge, type StepCheck } from '../../domain/making';
 import { Decimal } from '../../domain/units';
 import { type By, Transactions } from '../../platform/database/transactions';
 import type { Tx } from '../../platform/database/prisma';
@@ -8,14 +8,22 @@ import { writeJournal } from '../../platform/journal/journal';
 import { orNotFound, orRefuse, RefusalError } from '../../platform/problems';
 import { placeHolds } from '../stock';
 import { type BatchHead, loadBatchHead, requireOpen } from './batch-head.queries';
-import type { LossDto, MouldUseDto, ReadingDto } from './batches.dto';
-import type { LossView, MouldUseView, ReadingView } from './batches.view';
+import type { LossDto, MouldUseDto, ReadingDto } from './bench.dto';
+import type { LossView, MouldUseView, ReadingView } from './bench.view';
 import { bookLosses } from './bookings.repository';
 import { loadContents } from './contents.queries';
-import { drawnLotId } from './finish.service';
+import { drawnLotId } from './count-outputs';
 import { loadMouldForUse } from './mould-use.queries';
 import { deviationInWords, loadChecks } from './readings.queries';
-import { lossView, mouldUseView, readingView } from './show-batch';
+import { lossView, mouldUseView, readingView } from './batch-parts';
+
+/** The recipe's check point that a reading is of; without one it has no limits. */
+const checkOf = (checks: readonly StepCheck[], dto: ReadingDto) => {
+  const found = checks.find(
+    ({ step, measure }) => measure === dto.measure && (dto.step ?? step) === step,
+  );
+  return found ?? { step: dto.step ?? null, low: null, high: null };
+};
 
 /** What is booked at the bench between a batch's opening and its end. */
 @Injectable()
@@ -29,23 +37,18 @@ export class BenchService {
   read(batchId: string, dto: ReadingDto): Promise<ReadingView> {
     return this.transactions.book(async (tx, by) => {
       const head = await loadBatchHead(tx, by, batchId);
-      const checks = await loadChecks(tx, head);
-      const check = checks.find(
-        ({ step, measure }) => measure === dto.measure && (dto.step ?? step) === step,
-      );
-      const value = new Decimal(dto.value);
-      const limits = { low: check?.low ?? null, high: check?.high ?? null };
-      const verdict = judge(value, limits);
+      const check = checkOf(await loadChecks(tx, head), dto);
+      const verdict = judge(new Decimal(dto.value), check);
       const reading = await tx.reading.create({
         data: {
           id: newId(),
           batchId,
           measure: dto.measure,
           value: dto.value,
-          low: limits.low?.toFixed() ?? null,
-          high: limits.high?.toFixed() ?? null,
+          low: check.low?.toFixed() ?? null,
+          high: check.high?.toFixed() ?? null,
           verdict,
-          step: dto.step ?? check?.step ?? null,
+          step: check.step,
           instrument: dto.instrument ?? null,
           correctiveAction: dto.correctiveAction ?? null,
           at: by.at,

@@ -8,14 +8,14 @@ import { newId } from '../../platform/ids/new-id';
 import { writeJournal } from '../../platform/journal/journal';
 import { orNotFound, orRefuse, RefusalError } from '../../platform/problems';
 import { type BatchHead, loadBatchHead, loadDraws } from './batch-head.queries';
-import type { CorrectionDto } from './batches.dto';
+import type { CorrectionDto } from './ending.dto';
 import type { BatchView } from './batches.view';
 import { bookLosses, bookReversal } from './bookings.repository';
 import { bringDatesForward } from './bring-dates-forward';
 import { isAhead } from './circle.queries';
 import { loadContents, lostMass, massOf } from './contents.queries';
 import { drawIntoBatch, reversibleDraw } from './draws.service';
-import { drawnLotId } from './finish.service';
+import { drawnLotId } from './count-outputs';
 import { showBatch } from './show-batch';
 
 /**

@@ -12,8 +12,8 @@ import {
   requireOpen,
   rolesOfItem,
 } from './batch-head.queries';
-import type { DrawDto } from './batches.dto';
-import { drawView, type DrawView } from './batches.view';
+import type { DrawDto } from './bench.dto';
+import { drawView, type DrawView } from './draw.view';
 import { bookDraw, bookReversal } from './bookings.repository';
 
 /** The lot that is named, or the one that is in the named tank now. */

@@ -1,93 +1,21 @@
 import { Injectable } from '@nestjs/common';
-import { type CountedOutput, settleBatch, type SettledOutput } from '../../domain/making';
-import { checkQuantity } from '../../domain/stock';
+import { settleBatch, type SettledOutput } from '../../domain/making';
 import { Decimal } from '../../domain/units';
-import { optionalDecimalFromDb } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { type By, Transactions } from '../../platform/database/transactions';
 import { writeJournal } from '../../platform/journal/journal';
-import { orNotFound, orRefuse, RefusalError } from '../../platform/problems';
+import { orRefuse, RefusalError } from '../../platform/problems';
 import { type BatchHead, loadBatchHead, requireOpen } from './batch-head.queries';
-import type { FinalLossDto, FinishBatchDto, OutputDto } from './batches.dto';
+import type { FinishBatchDto } from './ending.dto';
 import type { BatchView } from './batches.view';
 import { bookLosses, endBatch } from './bookings.repository';
 import { type Content, costOf, loadContents, lostMass, massOf } from './contents.queries';
-import { loadMakingItem, type MakingItem } from './making-item.queries';
-import { type LotToMake, makeLots } from './make-lots';
+import { type Counted, countOutputs, drawnLotId, lotsOf } from './count-outputs';
+import { loadMakingItem } from './making-item.queries';
+import { makeLots } from './make-lots';
 import { loadDeviations } from './readings.queries';
 import { loadPacking, proposeSplit } from './split.queries';
 import { showBatch } from './show-batch';
-
-interface Counted {
-  readonly outputs: readonly (CountedOutput & {
-    readonly dto: OutputDto;
-    readonly item: MakingItem;
-  })[];
-  /** Rejects and samples that were counted, not weighed. */
-  readonly lostPieces: readonly (CountedOutput & { readonly dto: FinalLossDto })[];
-}
-
-const countedOutput = (item: MakingItem, dto: OutputDto): CountedOutput => ({
-  itemName: item.name,
-  unit: item.unit,
-  quantity: orRefuse(checkQuantity(item.name, item.unit, new Decimal(dto.quantity))),
-  weighedG: dto.massGrams === undefined ? null : new Decimal(dto.massGrams),
-  nominalMassG: item.nominalMassG,
-  lost: false,
-});
-
-const refuseUnfit = (detail: string): RefusalError =>
-  new RefusalError({ code: 'batch-kind-unfit', detail });
-
-/** Rework may be any other item; a product is what the recipe makes. */
-const itemOf = async (tx: Tx, product: MakingItem, dto: OutputDto): Promise<MakingItem> => {
-  if (dto.role !== 'rework') {
-    if (dto.itemId === undefined || dto.itemId === product.id) return product;
-    throw refuseUnfit(
-      `This batch makes ${product.name}. Book anything else that came out of it as rework.`,
-    );
-  }
-  if (dto.itemId === undefined || dto.itemId === product.id) return product;
-  const found = await tx.item.findUnique({ where: { id: dto.itemId } });
-  const item = orNotFound(found, 'item', dto.itemId);
-  return {
-    id: item.id,
-    name: item.name,
-    unit: item.unit === 'pc' ? 'pc' : 'g',
-    nominalMassG: optionalDecimalFromDb(item.nominalMassG),
-  };
-};
-
-const countOutputs = async (tx: Tx, product: MakingItem, dto: FinishBatchDto): Promise<Counted> => {
-  const outputs = [];
-  for (const output of dto.outputs) {
-    const item = await itemOf(tx, product, output);
-    outputs.push({ ...countedOutput(item, output), dto: output, item });
-  }
-  const lostPieces = (dto.losses ?? []).flatMap((loss) => {
-    if ((loss.pieces === undefined) === (loss.massGrams === undefined)) {
-      throw refuseUnfit('Give a loss either in grams or as a number of pieces.');
-    }
-    if (loss.pieces === undefined) return [];
-    if (product.unit !== 'pc') {
-      throw refuseUnfit(`${product.name} is kept by weight: give the loss in grams.`);
-    }
-    const quantity = new Decimal(loss.pieces);
-    const { name: itemName, unit, nominalMassG } = product;
-    return [{ itemName, unit, quantity, weighedG: null, nominalMassG, lost: true, dto: loss }];
-  });
-  return { outputs, lostPieces };
-};
-
-/** The drawn lot that a loss was taken from, as the strained tea. */
-export const drawnLotId = (
-  contents: readonly Content[],
-  code: string | undefined,
-): string | null => {
-  if (code === undefined) return null;
-  const content = contents.find(({ lotCode }) => lotCode === code);
-  return orNotFound(content, 'lot drawn into this batch', code).lotId;
-};
 
 @Injectable()
 export class FinishService {
@@ -144,7 +72,7 @@ export class FinishService {
     if (dto.keepTogether === true || !Number.isInteger(boxes) || boxes < 1) return;
     const runs = proposeSplit(await loadPacking(tx, head), boxes);
     if (!runs.ok || runs.value.length < 2) return;
-    const counts = runs.value.map((run) => `${String(run.boxes)}`).join(' + ');
+    const counts = runs.value.map((run) => String(run.boxes)).join(' + ');
     throw new RefusalError({
       code: 'split-first',
       detail:
@@ -187,24 +115,3 @@ export class FinishService {
     await bookLosses(tx, by, losses);
   }
 }
-
-const lotsOf = (
-  counted: Counted,
-  settled: readonly SettledOutput[],
-  recipeVersionId: string | null,
-): LotToMake[] =>
-  counted.outputs.flatMap(({ dto, item }, index) => {
-    const made = settled[index];
-    if (made === undefined) return [];
-    const role = dto.role === 'rework' ? 'rework' : 'product';
-    return [
-      {
-        itemId: item.id,
-        unit: item.unit,
-        role,
-        recipeVersionId: role === 'product' ? recipeVersionId : null,
-        placeId: dto.placeId ?? null,
-        made,
-      },
-    ];
-  });

@@ -1,7 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { BoxRun } from '../../domain/split';
 import { apportion, Decimal, sum } from '../../domain/units';
-import type { Prisma } from '../../generated/prisma/client';
 import type { Tx } from '../../platform/database/prisma';
 import { type By, Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
@@ -12,31 +11,9 @@ import { loadLotForUseById, takeFromLot } from '../stock';
 import { type BatchHead, findBatchHead, loadBatchHead, requireOpen } from './batch-head.queries';
 import { bookDraw, bookReversal } from './bookings.repository';
 import { readPlan } from './open-batch';
+import { dealOut, type Part } from './deal-out';
 import { loadPacking, type PackedDraw, proposeSplit } from './split.queries';
 import type { SplitView } from './split.view';
-
-interface Part {
-  readonly draw: PackedDraw;
-  readonly quantity: Decimal;
-}
-
-/** Deals what was drawn of one item to the runs, lot after lot in the order of the draws. */
-export const dealOut = (draws: readonly PackedDraw[], shares: readonly Decimal[]): Part[][] => {
-  const left = draws.map((draw) => ({ draw, quantity: draw.quantity }));
-  return shares.map((share) => {
-    const parts: Part[] = [];
-    let open = share;
-    for (const [index, { draw, quantity }] of left.entries()) {
-      if (open.isZero()) break;
-      const taken = Decimal.min(open, quantity);
-      if (taken.isZero()) continue;
-      parts.push({ draw, quantity: taken });
-      left[index] = { draw, quantity: quantity.minus(taken) };
-      open = open.minus(taken);
-    }
-    return parts;
-  });
-};
 
 const viewOf = (
   boxes: number,
@@ -134,7 +111,7 @@ export class SplitService {
           recipeVersionId: head.recipeVersionId,
           operatorId: by.userId,
           placeId: first.placeId,
-          plan: { ...plan, quantity: run.boxes.toFixed(3) } as unknown as Prisma.InputJsonObject,
+          plan: { ...plan, quantity: run.boxes.toFixed(3) },
           openedAt: by.at,
         },
         select: { id: true },

@@ -3,14 +3,8 @@ import { ApiCreatedResponse, ApiOkResponse, ApiTags } from '@nestjs/swagger';
 import { Books } from '../../platform/idempotency/books.decorator';
 import { type Page, PageOf } from '../../platform/paging/page';
 import { Allow, AllowReaders } from '../access';
-import {
-  CounterDayQuery,
-  CounterSalesView,
-  CreateDispatchDto,
-  DispatchQuery,
-  DispatchView,
-  ReturnDto,
-} from './dispatches.dto';
+import { CounterDayQuery, CreateDispatchDto, DispatchQuery, ReturnDto } from './dispatches.dto';
+import { CounterSalesView, DispatchView } from './dispatches.view';
 import { DispatchesService } from './dispatches.service';
 import { ReturnsService } from './returns.service';
 

@@ -1,4 +1,4 @@
-import { Choice, Day, Flag, Grams, Id, Instant, ListOf, Quantity, Text } from '../../platform/dto';
+import { Choice, Day, Flag, Id, ListOf, Quantity, Text } from '../../platform/dto';
 import { PageQuery } from '../../platform/paging/page';
 
 export class DispatchLineDto {
@@ -68,87 +68,4 @@ export class ReturnDto {
 
   @ListOf(() => ReturnLineDto, { min: 1, max: 200 })
   lines: ReturnLineDto[];
-}
-
-export class DispatchLineView {
-  @Id()
-  id: string;
-
-  @Text()
-  lotCode: string;
-
-  @Id()
-  itemId: string;
-
-  @Text()
-  itemName: string;
-
-  @Choice(['g', 'pc'])
-  unit: string;
-
-  @Quantity()
-  quantity: string;
-
-  @Grams()
-  massGrams: string;
-
-  @Quantity({ description: 'Came back since' })
-  returnedQuantity: string;
-
-  @Day({ nullable: true })
-  bestBefore: string | null;
-
-  @Day({ nullable: true })
-  useBy: string | null;
-}
-
-export class DispatchView {
-  @Id()
-  id: string;
-
-  @Text()
-  code: string;
-
-  @Id({ nullable: true })
-  customerId: string | null;
-
-  @Text({ nullable: true, description: 'Null: over the counter' })
-  customerName: string | null;
-
-  @Day()
-  sentOn: string;
-
-  @Text({ nullable: true })
-  note: string | null;
-
-  @Id({ nullable: true })
-  orderId: string | null;
-
-  @Instant()
-  at: string;
-
-  @ListOf(() => DispatchLineView)
-  lines: DispatchLineView[];
-}
-
-export class CounterSaleView {
-  @Day()
-  day: string;
-
-  @Id()
-  itemId: string;
-
-  @Text()
-  itemName: string;
-
-  @Quantity({ description: 'Sold less what came back' })
-  quantity: string;
-
-  @Grams()
-  massGrams: string;
-}
-
-export class CounterSalesView {
-  @ListOf(() => CounterSaleView, { description: 'By day, then by name' })
-  items: CounterSaleView[];
 }

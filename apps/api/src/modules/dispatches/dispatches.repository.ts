@@ -5,7 +5,7 @@ import { dayFromDb, optionalDayFromDb } from '../../platform/database/days';
 import { decimalFromDb, quantityText } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { orNotFound } from '../../platform/problems';
-import type { CounterSaleView, DispatchLineView, DispatchView } from './dispatches.dto';
+import type { CounterSaleView, DispatchLineView, DispatchView } from './dispatches.view';
 
 const included = {
   customer: true,

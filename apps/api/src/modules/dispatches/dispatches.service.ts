@@ -14,13 +14,8 @@ import { decodeCursor, limitOf, type Page, pageOf } from '../../platform/paging/
 import { orNotFound, orRefuse, RefusalError } from '../../platform/problems';
 import { nextCode } from '../codes';
 import { loadLotsForUse, type LotForUse, takeFromLot } from '../stock';
-import type {
-  CounterDayQuery,
-  CounterSalesView,
-  CreateDispatchDto,
-  DispatchQuery,
-  DispatchView,
-} from './dispatches.dto';
+import type { CounterDayQuery, CreateDispatchDto, DispatchQuery } from './dispatches.dto';
+import type { CounterSalesView, DispatchView } from './dispatches.view';
 import { refuseTwice } from './each-lot-once';
 import * as repository from './dispatches.repository';
 

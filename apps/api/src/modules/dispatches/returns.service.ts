@@ -9,7 +9,8 @@ import { newId } from '../../platform/ids/new-id';
 import { writeJournal } from '../../platform/journal/journal';
 import { orNotFound, orRefuse } from '../../platform/problems';
 import { refuseTwice } from './each-lot-once';
-import type { DispatchView, ReturnDto, ReturnLineDto } from './dispatches.dto';
+import type { ReturnDto, ReturnLineDto } from './dispatches.dto';
+import type { DispatchView } from './dispatches.view';
 import {
   type DispatchRow,
   findDispatch,

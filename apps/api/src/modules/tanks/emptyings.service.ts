@@ -1,12 +1,42 @@
 import { Injectable } from '@nestjs/common';
 import { decimalToDb, quantityText } from '../../platform/database/decimals';
-import { Transactions } from '../../platform/database/transactions';
+import type { Tx } from '../../platform/database/prisma';
+import { type By, Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
 import { writeJournal } from '../../platform/journal/journal';
+import type { StockShare } from '../../domain/stock';
 import { ZERO } from '../../domain/units';
-import { loadLotForUseById } from '../stock';
-import type { EmptyingDto, EmptyingView } from './tanks.dto';
+import { loadLotForUseById, type LotForUse } from '../stock';
+import type { EmptyingDto } from './tanks.dto';
+import type { EmptyingView } from './tanks.view';
 import { findTank, setCurrentLot } from './tanks.repository';
+
+const NOTHING: StockShare = { quantity: ZERO, massG: ZERO, cost: ZERO };
+
+/** Throws all that is left of a tank's lot away. */
+const wasteHeel = async (
+  tx: Tx,
+  by: By,
+  heel: LotForUse,
+  emptyingId: string,
+  tankName: string,
+): Promise<void> => {
+  await tx.movement.create({
+    data: {
+      id: newId(),
+      lotId: heel.id,
+      quantity: decimalToDb(heel.onHand.quantity.negated()),
+      massG: decimalToDb(heel.onHand.massG.negated()),
+      cost: decimalToDb(heel.onHand.cost.negated()),
+      kind: 'wasted',
+      eventId: emptyingId,
+      reason: `Tank ${tankName} emptied`,
+      at: by.at,
+      userId: by.userId,
+    },
+    select: { id: true },
+  });
+};
 
 @Injectable()
 export class EmptyingsService {
@@ -21,15 +51,16 @@ export class EmptyingsService {
       const tank = await findTank(tx, tankId);
       const heel =
         tank.currentLotId === null ? null : await loadLotForUseById(tx, tank.currentLotId);
-      const left = heel?.onHand.quantity ?? ZERO;
+      const left = heel?.onHand ?? NOTHING;
+      const heelCode = heel?.code ?? null;
       const id = newId();
-      const outcome = left.isZero() ? 'nothing_left' : dto.outcome;
+      const outcome = left.quantity.isZero() ? 'nothing_left' : dto.outcome;
       const emptying = await tx.tankEmptying.create({
         data: {
           id,
           tankId,
-          lotId: heel?.id ?? null,
-          heelG: decimalToDb(heel?.onHand.massG ?? ZERO),
+          lotId: tank.currentLotId,
+          heelG: decimalToDb(left.massG),
           outcome,
           cleaned: dto.cleaned,
           note: dto.note ?? null,
@@ -37,33 +68,17 @@ export class EmptyingsService {
           userId: by.userId,
         },
       });
-      if (heel !== null && outcome === 'wasted') {
-        await tx.movement.create({
-          data: {
-            id: newId(),
-            lotId: heel.id,
-            quantity: decimalToDb(heel.onHand.quantity.negated()),
-            massG: decimalToDb(heel.onHand.massG.negated()),
-            cost: decimalToDb(heel.onHand.cost.negated()),
-            kind: 'wasted',
-            eventId: id,
-            reason: `Tank ${tank.name} emptied`,
-            at: by.at,
-            userId: by.userId,
-          },
-          select: { id: true },
-        });
-      }
+      if (heel !== null && outcome === 'wasted') await wasteHeel(tx, by, heel, id, tank.name);
       if (tank.currentLotId !== null) await setCurrentLot(tx, tankId, null);
       await writeJournal(tx, by, {
         action: 'tank.emptied',
         subjectKind: 'tank',
         subjectId: tank.name,
-        detail: { lot: heel?.code ?? null, outcome, cleaned: dto.cleaned },
+        detail: { lot: heelCode, outcome, cleaned: dto.cleaned },
       });
       return {
         id,
-        lotCode: heel?.code ?? null,
+        lotCode: heelCode,
         heelGrams: quantityText(emptying.heelG),
         outcome,
         cleaned: dto.cleaned,

@@ -6,15 +6,8 @@ import { IfMatch } from '../../platform/requests/if-match';
 import { Allow, AllowReaders } from '../access';
 import { ChargesService } from './charges.service';
 import { EmptyingsService } from './emptyings.service';
-import {
-  ChangeTankDto,
-  ChargeDto,
-  ChargeView,
-  CreateTankDto,
-  EmptyingDto,
-  EmptyingView,
-  TankView,
-} from './tanks.dto';
+import { ChangeTankDto, ChargeDto, CreateTankDto, EmptyingDto } from './tanks.dto';
+import { ChargeView, EmptyingView, TankView } from './tanks.view';
 import { TanksService } from './tanks.service';
 
 @ApiTags('tanks')

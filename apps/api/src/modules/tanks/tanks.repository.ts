@@ -3,7 +3,7 @@ import { optionalDayFromDb } from '../../platform/database/days';
 import { quantityText } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { orNotFound } from '../../platform/problems';
-import type { TankView } from './tanks.dto';
+import type { TankView } from './tanks.view';
 
 const included = {
   item: true,

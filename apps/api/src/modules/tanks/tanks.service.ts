@@ -13,7 +13,8 @@ import {
 import { orNotFound, RefusalError } from '../../platform/problems';
 import { refuseIfStale } from '../../platform/requests/stale';
 import { nextTag } from '../codes';
-import type { ChangeTankDto, CreateTankDto, TankView } from './tanks.dto';
+import type { ChangeTankDto, CreateTankDto } from './tanks.dto';
+import type { TankView } from './tanks.view';
 import { findTank, listTanks, showTank, tankViews } from './tanks.repository';
 
 @Injectable()
