@@ -1,6 +1,7 @@
 import { Decimal } from '../units';
 import { percentOf } from './figures';
-import { totalFatG, totalPolyolsG, totalSugarsG, type MakeUp } from './make-up';
+import type { MakeUp } from './make-up';
+import { totalFatG, totalPolyolsG, totalSugarsG } from './totals';
 
 /** How a ganache is used: poured into moulds, framed and cut, or piped and spread. */
 export const GANACHE_USES = ['moulded', 'cut', 'piped'] as const;

@@ -1,6 +1,7 @@
 import { Decimal, sum } from '../units';
 import { fatMix, percentOf } from './figures';
-import { totalFatG, totalPolyolsG, totalSugarsG, type MakeUp } from './make-up';
+import type { MakeUp } from './make-up';
+import { totalFatG, totalPolyolsG, totalSugarsG } from './totals';
 
 /** A short warning that stands beside a number. `level` orders them; none of them blocks. */
 export interface Caution {

@@ -1,6 +1,7 @@
 import { POLYOL_KINDS, SUGAR_KINDS, type PolyolKind, type SugarKind } from '../specification';
 import { Decimal, sum, ZERO } from '../units';
-import { totalFatG, totalG, totalPolyolsG, totalSugarsG, type MakeUp } from './make-up';
+import { totalG, type MakeUp } from './make-up';
+import { totalFatG, totalPolyolsG, totalSugarsG } from './totals';
 
 /** g/mL at 20 °C. Fat, sugar, cocoa and milk: fitted to bars weighed by H. Banks 2012. */
 const DENSITY = {

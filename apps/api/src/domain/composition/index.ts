@@ -23,19 +23,7 @@ export {
   type InfusionBalance,
   type InfusionWeights,
 } from './infusion';
-export {
-  cocoaSolidsG,
-  makeUpOf,
-  NOTHING,
-  PARTS,
-  plus,
-  times,
-  totalFatG,
-  totalG,
-  totalPolyolsG,
-  totalSugarsG,
-  type MakeUp,
-  type Part,
-} from './make-up';
+export { makeUpOf, NOTHING, PARTS, plus, times, totalG, type MakeUp, type Part } from './make-up';
 export { cook, type Pot, type PotStep } from './pot';
 export type { CompositionRefusal } from './refusals';
+export { cocoaSolidsG, totalFatG, totalPolyolsG, totalSugarsG } from './totals';

@@ -112,11 +112,16 @@ const eachSyrupPart = (value: (part: SyrupPart) => Decimal): Record<SyrupPart, D
   glucose: value('glucose'),
 });
 
+/** Most parts of most ingredients are none: exact arithmetic is spent on the others only. */
+const added = (a: Decimal, b: Decimal): Decimal => (a.isZero() ? b : b.isZero() ? a : a.plus(b));
+const scaled = (value: Decimal, factor: Decimal): Decimal =>
+  value.isZero() ? value : value.times(factor);
+
 export const plus = (a: MakeUp, b: MakeUp): MakeUp => {
   const syrups = new Map(a.syrups);
   for (const [de, grams] of b.syrups) syrups.set(de, grams.plus(syrups.get(de) ?? ZERO));
   return {
-    parts: partsOf((part) => a.parts[part].plus(b.parts[part])),
+    parts: partsOf((part) => added(a.parts[part], b.parts[part])),
     fatFreeCocoa: a.fatFreeCocoa.plus(b.fatFreeCocoa),
     milkSolids: a.milkSolids.plus(b.milkSolids),
     dairyAsh: a.dairyAsh.plus(b.dairyAsh),
@@ -127,7 +132,7 @@ export const plus = (a: MakeUp, b: MakeUp): MakeUp => {
 };
 
 export const times = (makeUp: MakeUp, factor: Decimal): MakeUp => ({
-  parts: partsOf((part) => makeUp.parts[part].times(factor)),
+  parts: partsOf((part) => scaled(makeUp.parts[part], factor)),
   fatFreeCocoa: makeUp.fatFreeCocoa.times(factor),
   milkSolids: makeUp.milkSolids.times(factor),
   dairyAsh: makeUp.dairyAsh.times(factor),
@@ -137,13 +142,3 @@ export const times = (makeUp: MakeUp, factor: Decimal): MakeUp => ({
 });
 
 export const totalG = (makeUp: MakeUp): Decimal => sum(PARTS.map((part) => makeUp.parts[part]));
-
-const sumOf = (makeUp: MakeUp, kinds: readonly Part[]): Decimal =>
-  sum(kinds.map((kind) => makeUp.parts[kind]));
-
-export const totalFatG = (makeUp: MakeUp): Decimal => sumOf(makeUp, FAT_KINDS);
-export const totalSugarsG = (makeUp: MakeUp): Decimal => sumOf(makeUp, SUGAR_KINDS);
-export const totalPolyolsG = (makeUp: MakeUp): Decimal => sumOf(makeUp, POLYOL_KINDS);
-/** Cocoa butter and dry fat-free cocoa. */
-export const cocoaSolidsG = (makeUp: MakeUp): Decimal =>
-  makeUp.parts.cocoaButter.plus(makeUp.fatFreeCocoa);

@@ -6,7 +6,7 @@ import type { Tx } from '../../platform/database/prisma';
 import { newId } from '../../platform/ids/new-id';
 import { writeJournal } from '../../platform/journal/journal';
 import { UNITS } from '../items';
-import { GENERIC_COMPOSITION, genericKeyOf } from '../recipes';
+import { genericKeyOf, withGenericComposition } from '../recipes';
 import type { CsvRow } from './csv-table';
 import { type ImportPlan, type PlannedLine, type Register, repeated } from './register';
 import { RowReader } from './row-reader';
@@ -60,18 +60,9 @@ const gtinOf = (row: RowReader): string | null => {
   return null;
 };
 
-const settingsOf = (before: Item | undefined, generic: string | null | undefined) => {
-  const kept = (before?.settings ?? {}) as Prisma.InputJsonObject;
-  if (generic === undefined) return kept;
-  const others = Object.entries(kept).filter(([name]) => name !== GENERIC_COMPOSITION);
-  return Object.fromEntries([
-    ...others,
-    ...(generic === null ? [] : [[GENERIC_COMPOSITION, generic]]),
-  ]) as Prisma.InputJsonObject;
-};
-
 const plannedLine = (read: Read, before: Item | undefined): PlannedLine => {
-  const settings = settingsOf(before, read.generic);
+  const kept = (before?.settings ?? {}) as Prisma.InputJsonObject;
+  const settings = read.generic === undefined ? kept : withGenericComposition(kept, read.generic);
   return {
     kind: before ? 'change' : 'create',
     write: async (tx, by) => {

@@ -1,5 +1,6 @@
 export { CautionView } from './analysis.dto';
-export { GENERIC_COMPOSITION, genericKeyOf, loadBook, statedBy } from './recipe-book.queries';
+export { genericKeyOf, withGenericComposition } from './generic-composition';
+export { loadBook, statedBy } from './recipe-book.queries';
 export { contentOfVersion } from './recipe-content';
 export { RecipesModule } from './recipes.module';
 export { findVersion, type StoredVersion } from './recipes.repository';

@@ -12,6 +12,7 @@ import {
 import type { Item, Prisma } from '../../generated/prisma/client';
 import { optionalDecimalFromDb } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
+import { genericKeyOf } from './generic-composition';
 import { contentOfVersion } from './recipe-content';
 import { newestVersions } from './recipes.repository';
 
@@ -41,16 +42,6 @@ const newestSpecifications = async (
     include: { allergens: true },
   });
   return new Map(rows.map((row) => [row.itemId, row]));
-};
-
-export const GENERIC_COMPOSITION = 'genericComposition';
-
-/** The generic row that a person chose for an item, while no supplier states a composition. */
-export const genericKeyOf = (item: Pick<Item, 'settings'>): string | null => {
-  const { settings } = item;
-  if (typeof settings !== 'object' || settings === null || Array.isArray(settings)) return null;
-  const key = settings[GENERIC_COMPOSITION];
-  return typeof key === 'string' ? key : null;
 };
 
 /** What a specification states, as a recipe reads it. */

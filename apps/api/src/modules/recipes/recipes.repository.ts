@@ -1,14 +1,7 @@
 import type { Prisma } from '../../generated/prisma/client';
-import { quantityText } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { newId } from '../../platform/ids/new-id';
-import type {
-  ExpectedLossDto,
-  RecipeLineDto,
-  RecipeStepDto,
-  RecipeVersionDto,
-} from './recipes.dto';
-import type { RecipeVersionView } from './recipes.view';
+import type { RecipeLineDto, RecipeVersionDto } from './recipes.dto';
 
 const included = {
   recipe: { include: { item: true } },
@@ -135,37 +128,3 @@ export const loadComponents = async (tx: Tx): Promise<Map<string, string[]>> => 
     GROUP BY newest.item_id`;
   return new Map(rows.map((row) => [row.itemId, row.components]));
 };
-
-export const versionView = (stored: StoredVersion): RecipeVersionView => ({
-  id: stored.id,
-  itemId: stored.recipe.itemId,
-  itemName: stored.recipe.item.name,
-  itemKind: stored.recipe.item.kind,
-  number: stored.number,
-  frozen: stored.frozenAt !== null,
-  frozenAt: stored.frozenAt?.toISOString() ?? null,
-  lines: stored.lines.map((line) => ({
-    itemId: line.componentId,
-    itemName: line.component.name,
-    itemKind: line.component.kind,
-    unit: line.component.unit,
-    quantity: quantityText(line.quantity),
-    role: line.role,
-    note: line.note,
-  })),
-  expectedLosses: stored.expectedLosses as unknown as ExpectedLossDto[],
-  steps: stored.steps as unknown as RecipeStepDto[],
-  yieldGrams: stored.yieldMassG === null ? null : quantityText(stored.yieldMassG),
-  yieldPieces: stored.yieldPieces,
-  shelfLifeDays: stored.shelfLifeDays,
-  shelfLifeBasis: stored.shelfLifeBasis,
-  shelfLifeDocument: stored.shelfLifeDocument,
-  dateKind: stored.dateKind,
-  lifeAfterThawDays: stored.lifeAfterThawDays,
-  labourMinutes: stored.labourMinutes?.toFixed(2) ?? null,
-  labourRole: stored.labourRole,
-  mouldDesignId: stored.mouldDesignId,
-  ganacheUse: stored.ganacheUse,
-  note: stored.note,
-  version: stored.version,
-});

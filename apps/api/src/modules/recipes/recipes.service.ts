@@ -12,6 +12,7 @@ import { contentOfVersion } from './recipe-content';
 import type { RecipeVersionDto } from './recipes.dto';
 import * as repository from './recipes.repository';
 import type { ComparisonView, RecipeVersionView } from './recipes.view';
+import { versionView } from './version.view';
 
 /** Writes versions of recipes. The first batch that uses one freezes it. */
 @Injectable()
@@ -24,12 +25,12 @@ export class RecipesService {
   async versionsOf(itemId: string): Promise<RecipeVersionView[]> {
     const { client } = this.database;
     orNotFound(await client.item.findUnique({ where: { id: itemId } }), 'item', itemId);
-    return (await repository.listVersions(client, itemId)).map(repository.versionView);
+    return (await repository.listVersions(client, itemId)).map(versionView);
   }
 
   async get(id: string): Promise<RecipeVersionView> {
     const found = await repository.findVersion(this.database.client, id);
-    return repository.versionView(orNotFound(found, 'recipe version', id));
+    return versionView(orNotFound(found, 'recipe version', id));
   }
 
   create(itemId: string, dto: RecipeVersionDto): Promise<RecipeVersionView> {
@@ -107,6 +108,6 @@ export class RecipesService {
       subjectId: version.recipe.item.name,
       detail: { number: version.number },
     });
-    return repository.versionView(version);
+    return versionView(version);
   }
 }

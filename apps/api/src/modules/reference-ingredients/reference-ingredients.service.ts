@@ -1,11 +1,10 @@
 import { Injectable } from '@nestjs/common';
 import { REFERENCE_CAUTION, REFERENCE_INGREDIENTS } from '../../domain/reference-ingredients';
-import type { Prisma } from '../../generated/prisma/client';
 import { Transactions } from '../../platform/database/transactions';
 import { writeJournal } from '../../platform/journal/journal';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import { refuseIfStale } from '../../platform/requests/stale';
-import { GENERIC_COMPOSITION } from '../recipes';
+import { withGenericComposition } from '../recipes';
 import type { GenericChoiceView, ReferenceIngredientsView } from './reference-ingredients.dto';
 
 /** Generic compositions for trying a recipe out before a supplier's specification has come in. */
@@ -48,11 +47,7 @@ export class ReferenceIngredientsService {
           key,
         );
       }
-      const before = item.settings as Prisma.JsonObject;
-      const settings = Object.fromEntries([
-        ...Object.entries(before).filter(([name]) => name !== GENERIC_COMPOSITION),
-        ...(key === null ? [] : [[GENERIC_COMPOSITION, key]]),
-      ]) as Prisma.InputJsonObject;
+      const settings = withGenericComposition(item.settings, key);
       await tx.item.update({
         where: { id: itemId },
         data: { settings, version: { increment: 1 } },
