@@ -40,9 +40,9 @@ const lotOf = async (tx: Tx, dto: DrawDto): Promise<LotForUse> => {
 
 /** The role that is stated, or the one that the recipe gives the item. */
 const roleOf = async (tx: Tx, head: BatchHead, lot: LotForUse, dto: DrawDto): Promise<string> => {
-  const roles =
-    head.recipeVersionId === null ? [] : await rolesOfItem(tx, head.recipeVersionId, lot.itemId);
-  const role = dto.role ?? (head.kind === 'charge' ? 'charge' : roles[0]);
+  if (dto.role !== undefined) return dto.role;
+  if (head.kind === 'charge') return 'charge';
+  const [role] = await rolesOfItem(tx, head.recipeVersionId ?? '', lot.itemId);
   if (role !== undefined) return role;
   throw new RefusalError({
     code: 'not-in-recipe',
