@@ -122,7 +122,9 @@ const BatchPage = () => {
               {word(data.kind)} <code>{data.code}</code>
               <State tone={data.state === 'finished' ? 'good' : 'plain'}>{word(data.state)}</State>
               {data.plannedQuantity !== null && `${t('planned')}: ${formats.quantity(data.plannedQuantity, data.unit)}`}
-              {data.operatorName} · {formats.instant(data.openedAt)}
+              <span>
+                {data.operatorName} · {formats.instant(data.openedAt)}
+              </span>
             </span>
           }
           actions={

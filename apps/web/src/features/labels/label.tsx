@@ -103,7 +103,12 @@ const LabelPage = () => {
       <Caution>{t('caution')}</Caution>
       <div className="halves">
         <div>
-          <Section title={t('ingredients')} actions={lot.data !== undefined && <SetUp itemId={lot.data.itemId} />}>
+          <Section title={t('ingredients')}>
+            {lot.data !== undefined && (
+              <div className="row section">
+                <SetUp itemId={lot.data.itemId} />
+              </div>
+            )}
             <Loaded query={declaration}>{(data) => <Declaration declaration={data} />}</Loaded>
           </Section>
           {declaration.data !== undefined && <Printing declaration={declaration.data} />}

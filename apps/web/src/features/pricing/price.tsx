@@ -6,6 +6,7 @@ import { useMay } from '../../app/session';
 import { useParam } from '../../app/use-address';
 import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
+import { useServiceWords } from '../../shared/language/words';
 import { DataTable } from '../../shared/kit/data-table';
 import { OneOf } from '../../shared/kit/fields';
 import { Loaded } from '../../shared/kit/loaded';
@@ -20,10 +21,11 @@ type Priced = components['schemas']['PricedView'];
 
 const CostPicture = ({ cost }: { readonly cost: Cost }) => {
   const t = useMessages(priceMessages);
+  const word = useServiceWords();
   const formats = useFormats();
   const steps = cost.waterfall.map((step) => ({
     key: step.category + step.part,
-    name: `${t(step.category)}: ${step.part}`,
+    name: step.part === step.category ? t(step.category) : `${t(step.category)}: ${word(step.part)}`,
     amount: step.amount,
   }));
   const last = cost.waterfall.at(-1)?.to ?? '0';
@@ -42,7 +44,7 @@ const CostPicture = ({ cost }: { readonly cost: Cost }) => {
           csvName="cost-sources"
           columns={[
             { key: 'category', title: t('category'), cell: (row) => t(row.category), text: (row) => row.category },
-            { key: 'part', title: t('part'), cell: (row) => row.part, text: (row) => row.part },
+            { key: 'part', title: t('part'), cell: (row) => word(row.part), text: (row) => row.part },
             { key: 'source', title: t('source'), cell: (row) => row.source, text: (row) => row.source },
             { key: 'amount', title: t('amount'), numeric: true, cell: (row) => formats.money(row.amount, 4), text: (row) => row.amount },
           ]}

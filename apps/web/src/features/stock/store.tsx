@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Link } from '@tanstack/react-router';
-import { useList } from '../../api/use-list';
+import { type Row, useList } from '../../api/use-list';
 import { useSearchText } from '../../app/use-address';
 import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
@@ -16,6 +16,11 @@ import { stockMessages } from './messages';
 const STATES = ['on_hand', 'on_hold', 'expired', 'empty', 'refused'] as const;
 const KINDS = ['ingredient', 'packaging', 'filling', 'piece', 'box'] as const;
 
+const NO_DATE = '9999-12-31';
+const dateOf = (lot: Row<'/api/lots'>): string => lot.useBy ?? lot.bestBefore ?? NO_DATE;
+const byDate = (a: Row<'/api/lots'>, b: Row<'/api/lots'>): number =>
+  dateOf(a).localeCompare(dateOf(b));
+
 const Store = () => {
   const t = useMessages(stockMessages);
   const word = useServiceWords();
@@ -26,7 +31,7 @@ const Store = () => {
     place: '',
     'expiring-before': '',
   });
-  const list = useList('/api/lots', filter);
+  const list = useList('/api/lots', { ...filter, limit: 500 });
   const put = (change: Partial<typeof filter>): void => setFilter((now) => ({ ...now, ...change }));
   return (
     <Page
@@ -46,7 +51,7 @@ const Store = () => {
         <DayField label={t('expiresBefore')} value={filter['expiring-before']} onChange={(day) => put({ 'expiring-before': day })} />
       </div>
       <Loaded query={list.query}>
-        {(rows) => <LotTable caption={t('lots')} lots={rows} csvName="lots" />}
+        {(rows) => <LotTable caption={t('lots')} lots={[...rows].sort(byDate)} csvName="lots" />}
       </Loaded>
       <MoreButton onMore={list.more} />
     </Page>

@@ -15,6 +15,7 @@ import { todayMessages } from './messages';
 
 const PlaceReadingDialog = lazy(async () => ({ default: (await import('../diary/diary-dialogs')).PlaceReadingDialog }));
 
+/** Batches that were begun and not finished. */
 const InHand = () => {
   const t = useMessages(todayMessages);
   const word = useServiceWords();

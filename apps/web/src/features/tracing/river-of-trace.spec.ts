@@ -55,7 +55,7 @@ describe('a trace drawn as a river', () => {
 
   it('runs from suppliers through lots to customers', () => {
     expect(river.nodes.map(({ name }) => name)).toEqual(
-      expect.arrayContaining(['from Dairy', 'cream cream', 'a a', 'counter']),
+      expect.arrayContaining(['from Dairy', 'cream\ncream', 'a\na', 'counter']),
     );
   });
 

@@ -64,7 +64,7 @@ export const riverOf = (trace: Trace, names: Names): River => {
   const used = new Set(flows.flatMap(({ from, to }) => [from, to]));
   const lots = trace.lots.map((lot): RiverNode => ({
     key: lot.code,
-    name: `${lot.itemName} ${lot.code}`,
+    name: `${lot.itemName}\n${lot.code}`,
     kind: lot.itemKind,
   }));
   const suppliers = new Set(trace.lots.flatMap(({ supplier }) => supplier ?? []));

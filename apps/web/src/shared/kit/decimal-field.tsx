@@ -46,18 +46,17 @@ export const DecimalField = (props: Props) => {
         onBlur={() => {
           if (!unread) setTyped(undefined);
         }}
-        rightSectionWidth={48}
-        rightSection={
+        rightSectionWidth={props.disabled === true ? 0 : 48}
+        rightSection={props.disabled === true ? null : (
           <ActionIcon
             variant="subtle"
             size={44}
             aria-label={t('keypad', { field: label })}
-            disabled={props.disabled === true}
             onClick={() => setKeypad(true)}
           >
             {weigh ? <IconScale size={22} /> : <IconCalculator size={22} />}
           </ActionIcon>
-        }
+        )}
       />
       {keypad && (
         <Keypad

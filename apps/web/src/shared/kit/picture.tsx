@@ -40,7 +40,8 @@ export const Picture = <R,>(props: Props<R>) => {
           csvName={props.csvName}
         />
       ) : (
-        <div className="picture-body">
+        // A wide picture scrolls in its frame, which the keyboard must be able to reach.
+        <div className="picture-body" tabIndex={0} role="group" aria-label={props.title}>
           <p className="unseen">{props.summary}</p>
           {props.children}
         </div>

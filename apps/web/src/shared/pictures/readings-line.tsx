@@ -67,7 +67,7 @@ export const ReadingsLine = ({ title, unit, points, low, high }: Props) => {
     >
       <div aria-hidden="true">
         <ResponsiveContainer width="100%" height={240}>
-          <LineChart data={data} margin={{ top: 8, right: 16, bottom: 0, left: 0 }}>
+          <LineChart accessibilityLayer={false} data={data} margin={{ top: 8, right: 16, bottom: 0, left: 0 }}>
             <CartesianGrid vertical={false} stroke="var(--line)" />
             <XAxis
               dataKey="at"

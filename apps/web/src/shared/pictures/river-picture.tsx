@@ -5,7 +5,7 @@ import { Picture } from '../kit/picture';
 import { tokens } from '../kit/tokens';
 import { useMessages } from '../language/catalogue';
 import { pictureMessages } from './messages';
-import { drawable, type River } from './river';
+import { columnsOf, drawable, type River } from './river';
 
 const MOST_NODES = 36;
 
@@ -28,11 +28,15 @@ interface Props {
 }
 
 const nodeWith =
-  (middle: string, fullWidth: number, onOpen: ((key: string) => void) | undefined) =>
+  (middle: string, fullWidth: number, most: number, onOpen: ((key: string) => void) | undefined) =>
   ({ x, y, width, height, payload }: NodeShape) => {
     const asked = payload.key === middle;
     const right = x > fullWidth * 0.7;
-    const name = payload.name.length > 26 ? `${payload.name.slice(0, 25)}…` : payload.name;
+    const cut = (text: string): string =>
+      text.length > most ? `${text.slice(0, most - 1)}…` : text;
+    const [name = '', detail] = payload.name.split('\n');
+    const at = right ? x - 6 : x + width + 6;
+    const middleY = y + height / 2;
     return (
       <Layer
         onClick={() => payload.key !== undefined && onOpen?.(payload.key)}
@@ -46,8 +50,8 @@ const nodeWith =
           fill={asked ? tokens.ink : tokens.accent}
         />
         <text
-          x={right ? x - 6 : x + width + 6}
-          y={y + height / 2}
+          x={at}
+          y={detail === undefined ? middleY : middleY - 8}
           textAnchor={right ? 'end' : 'start'}
           dominantBaseline="middle"
           fontSize={13}
@@ -57,7 +61,12 @@ const nodeWith =
           strokeWidth={3}
           paintOrder="stroke"
         >
-          {name}
+          <tspan x={at}>{cut(name)}</tspan>
+          {detail !== undefined && (
+            <tspan x={at} dy={16}>
+              {detail}
+            </tspan>
+          )}
         </text>
       </Layer>
     );
@@ -70,9 +79,12 @@ export const RiverPicture = (props: Props) => {
   const formats = useFormats();
   const drawn = useMemo(() => drawable(river, MOST_NODES, gathered), [river, gathered]);
   const names = new Map(river.nodes.map(({ key, name }) => [key, name]));
-  const nameOf = (key: string): string => names.get(key) ?? key;
-  const height = Math.max(260, drawn.nodes.length * 26);
-  const width = 1000;
+  const nameOf = (key: string): string => (names.get(key) ?? key).replace('\n', ' ');
+  const columns = columnsOf(drawn);
+  const height = Math.max(260, drawn.nodes.length * 38);
+  const width = Math.max(1100, columns * 150);
+  // About seven pixels a letter, in the room between two columns.
+  const most = Math.max(8, Math.floor(width / columns / 7.5) - 2);
   return (
     <Picture
       title={props.title}
@@ -93,15 +105,16 @@ export const RiverPicture = (props: Props) => {
       ]}
     >
       {drawn.links.length > 0 && (
-        <div aria-hidden="true" style={{ minWidth: 720 }}>
+        <div aria-hidden="true" style={{ width }}>
           <ResponsiveContainer width="100%" height={height}>
             <Sankey
+              accessibilityLayer={false}
               data={{ nodes: [...drawn.nodes], links: [...drawn.links] }}
               nodeWidth={10}
-              nodePadding={16}
+              nodePadding={24}
               margin={{ top: 8, right: 12, bottom: 8, left: 4 }}
               link={{ stroke: tokens.accent, strokeOpacity: 0.22 }}
-              node={nodeWith(middle, width, props.onOpen)}
+              node={nodeWith(middle, width, most, props.onOpen)}
             >
               <Tooltip formatter={(value) => formats.mass(Number(value).toFixed(1))} />
             </Sankey>

@@ -1,4 +1,4 @@
-import { drawable, type River } from './river';
+import { columnsOf, drawable, type River } from './river';
 
 const river: River = {
   nodes: ['cream', 'sugar', 'salt', 'ganache', 'piece'].map((key) => ({
@@ -28,6 +28,7 @@ describe('a river that can be drawn', () => {
     const drawn = drawable(river, 10, gathered);
     expect(drawn.nodes).toHaveLength(5);
     expect(drawn.links).toHaveLength(4);
+    expect(columnsOf(drawn)).toBe(3);
   });
 
   it('never holds a circle, which the drawing could not end', () => {

@@ -35,7 +35,7 @@ export const WaterScale = ({ title, value, error, measured, limits }: Props) => 
   const t = useMessages(pictureMessages);
   const formats = useFormats();
   const name = measured ? t('measured') : t('estimate');
-  const shown = `${formats.number(value, 3)} ± ${formats.number(error, 3)}`;
+  const shown = `${formats.number(value, 3, 2)} ± ${formats.number(error, 3, 2)}`;
   const rows = [{ key: 'value', name, from: value }, ...limits];
   const inView = limits.filter(({ from }) => Number(from) >= LEFT && Number(from) <= 1);
   return (
@@ -61,7 +61,7 @@ export const WaterScale = ({ title, value, error, measured, limits }: Props) => 
           {name} <span className="figure-large">{shown}</span>
         </p>
         <ResponsiveContainer width="100%" height={90 + inView.length * 20}>
-          <ScatterChart margin={{ top: 10 + inView.length * 20, right: 24, bottom: 4, left: 8 }}>
+          <ScatterChart accessibilityLayer={false} margin={{ top: 10 + inView.length * 20, right: 24, bottom: 4, left: 8 }}>
             <CartesianGrid horizontal={false} stroke="var(--line)" />
             <XAxis
               type="number"
@@ -80,7 +80,7 @@ export const WaterScale = ({ title, value, error, measured, limits }: Props) => 
                 strokeDasharray="4 3"
                 label={{
                   value: limit.name,
-                  position: 'insideTopRight',
+                  position: Number(limit.from) < 0.78 ? 'insideTopLeft' : 'insideTopRight',
                   dy: -20 * (position + 1),
                   fill: tokens.caution,
                   fontSize: 13,
@@ -92,7 +92,14 @@ export const WaterScale = ({ title, value, error, measured, limits }: Props) => 
               fill={tokens.accent}
               isAnimationActive={false}
             >
-              <ErrorBar dataKey="error" direction="x" width={10} strokeWidth={3} stroke={tokens.accent} />
+              <ErrorBar
+                dataKey="error"
+                direction="x"
+                width={12}
+                strokeWidth={3}
+                stroke={tokens.accent}
+                isAnimationActive={false}
+              />
             </Scatter>
           </ScatterChart>
         </ResponsiveContainer>

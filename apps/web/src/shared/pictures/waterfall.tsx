@@ -1,4 +1,13 @@
-import { Bar, BarChart, CartesianGrid, Cell, ResponsiveContainer, XAxis, YAxis } from 'recharts';
+import {
+  Bar,
+  BarChart,
+  CartesianGrid,
+  Cell,
+  LabelList,
+  ResponsiveContainer,
+  XAxis,
+  YAxis,
+} from 'recharts';
 import { addExact } from '../formats/exact';
 import { useFormats } from '../formats/use-formats';
 import { Picture } from '../kit/picture';
@@ -34,6 +43,7 @@ export const Waterfall = (props: {
   const rows = withGround(props.steps);
   const data = rows.map((row) => ({
     ...row,
+    shown: formats.money(row.amount),
     span: [Number(row.start), Number(row.end)].sort((a, b) => a - b),
   }));
   return (
@@ -63,7 +73,7 @@ export const Waterfall = (props: {
     >
       <div aria-hidden="true">
         <ResponsiveContainer width="100%" height={rows.length * 44 + 30}>
-          <BarChart data={data} layout="vertical" margin={{ top: 0, right: 90, bottom: 0, left: 0 }}>
+          <BarChart accessibilityLayer={false} data={data} layout="vertical" margin={{ top: 0, right: 90, bottom: 0, left: 0 }}>
             <CartesianGrid horizontal={false} stroke="var(--line)" />
             <XAxis
               type="number"
@@ -75,12 +85,8 @@ export const Waterfall = (props: {
               dataKey="span"
               isAnimationActive={false}
               barSize={24}
-              label={{
-                position: 'right',
-                fill: tokens.ink,
-                formatter: (value: unknown) => spanText(value, data, formats.money),
-              }}
             >
+              <LabelList dataKey="shown" position="right" fill={tokens.ink} />
               {data.map((row) => (
                 <Cell key={row.key} fill={row.total === true ? tokens.ink : tokens.accent} />
               ))}
@@ -90,14 +96,4 @@ export const Waterfall = (props: {
       </div>
     </Picture>
   );
-};
-
-/** The bar's own amount, found again by its span, which is all that a label is given. */
-const spanText = (
-  value: unknown,
-  data: readonly { readonly span: readonly number[]; readonly amount: string }[],
-  money: (amount: string) => string,
-): string => {
-  const found = data.find(({ span }) => String(span) === String(value));
-  return found === undefined ? '' : money(found.amount);
 };
