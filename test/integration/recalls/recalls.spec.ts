@@ -150,6 +150,15 @@ describe('a recall', () => {
     expect(first).toBe("customer,Hotel,,'=1+1,,D1,2026-03-10,B1,box,6.000,pc,864.000,");
   });
 
+  it('prints the list, the letters and the notice as PDF, in either language', async () => {
+    const { code } = await open('rehearsal', { kind: 'lot', text: 'CR1' });
+    for (const paper of ['list.pdf', 'letters.pdf?language=fr', 'notice.pdf?page=LETTER']) {
+      const answer = await service.as.auditor.get(`/recalls/${code}/${paper}`).expect(200);
+      expect(answer.headers['content-type']).toBe('application/pdf');
+      expect((answer.body as Buffer).subarray(0, 5).toString()).toBe('%PDF-');
+    }
+  });
+
   it('finds nothing to recall, and lets an auditor only look', async () => {
     await service.as.maker
       .post('/recalls', {

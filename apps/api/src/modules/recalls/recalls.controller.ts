@@ -1,9 +1,8 @@
-import { Body, Controller, Get, Header, HttpCode, Param, Post, Query } from '@nestjs/common';
-import { ApiCreatedResponse, ApiOkResponse, ApiProduces, ApiTags } from '@nestjs/swagger';
+import { Body, Controller, Get, HttpCode, Param, Post, Query } from '@nestjs/common';
+import { ApiCreatedResponse, ApiOkResponse, ApiTags } from '@nestjs/swagger';
 import { Books } from '../../platform/idempotency/books.decorator';
 import { type Page, PageOf } from '../../platform/paging/page';
 import { Allow, AllowReaders } from '../access';
-import { recallCsv } from './recall-csv';
 import {
   CloseRecallDto,
   FreezeDto,
@@ -45,15 +44,6 @@ export class RecallsController {
   @ApiOkResponse({ type: RecallView })
   get(@Param('code') code: string): Promise<RecallView> {
     return this.recalls.get(code);
-  }
-
-  @Get(':code/list.csv')
-  @AllowReaders()
-  @ApiProduces('text/csv')
-  @Header('Content-Type', 'text/csv; charset=utf-8')
-  @Header('Content-Disposition', 'attachment; filename="recall-list.csv"')
-  async csv(@Param('code') code: string): Promise<string> {
-    return recallCsv(await this.recalls.get(code));
   }
 
   @Post(':code/freeze')

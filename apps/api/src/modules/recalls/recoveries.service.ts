@@ -105,7 +105,7 @@ export class RecoveriesService {
     const sent = out.reduce((total, one) => total.plus(one.share.quantity), new Decimal(0));
     const quantity = new Decimal(line.quantity);
     const destroyed = destroyedBefore(recall, line.lot, customerId);
-    orRefuse(checkReturn(line.lot, sent, destroyed, quantity));
+    orRefuse(checkReturn(line.lot, sent.minus(destroyed), quantity));
     const parts = spread(out, quantity);
     const booked = recall.mode === 'real' && line.outcome === 'returned';
     if (booked) await this.bookBack(tx, by, { caseId: recall.id, code: recall.code, lot, parts });

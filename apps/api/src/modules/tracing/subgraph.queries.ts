@@ -44,9 +44,15 @@ const STEP_AHEAD = Prisma.sql`
   ) used
   JOIN lot made ON made.batch_id = used.batch_id`;
 
-const walk = (name: 'behind' | 'ahead', roots: readonly string[], walks: boolean): Prisma.Sql => {
+/** Ids of lots, or the code of one: then finding it and walking from it are one statement. */
+export type From = readonly string[] | { readonly code: string };
+
+const isOf = (from: From): Prisma.Sql =>
+  'code' in from ? Prisma.sql`code = ${from.code}` : Prisma.sql`id = ANY(${[...from]}::uuid[])`;
+
+const walk = (name: 'behind' | 'ahead', from: From, walks: boolean): Prisma.Sql => {
   const cte = Prisma.raw(name);
-  const start = Prisma.sql`SELECT id, batch_id FROM lot WHERE id = ANY(${[...roots]}::uuid[])`;
+  const start = Prisma.sql`SELECT id, batch_id FROM lot WHERE ${isOf(from)}`;
   if (!walks) return Prisma.sql`${cte} AS (${start})`;
   return Prisma.sql`${cte} AS (${start} UNION ${name === 'behind' ? STEP_BACK : STEP_AHEAD})`;
 };
@@ -64,14 +70,14 @@ export type Direction = 'back' | 'forward' | 'both';
  * sum per batch under no number, which is all that the shares need.
  */
 export const subgraphQuery = (
-  roots: readonly string[],
+  from: From,
   direction: Direction,
   details: Prisma.Sql = Prisma.empty,
 ): Prisma.Sql =>
   Prisma.sql`
 WITH RECURSIVE
-${walk('behind', roots, direction !== 'forward')},
-${walk('ahead', roots, direction !== 'back')},
+${walk('behind', from, direction !== 'forward')},
+${walk('ahead', from, direction !== 'back')},
 numbered AS MATERIALIZED (
   SELECT id, batch_id, (row_number() OVER () - 1)::int AS n,
     bool_or(is_behind) AS is_behind, bool_or(is_ahead) AS is_ahead

@@ -6,7 +6,7 @@ import {
 } from '../../domain/provenance';
 import type { Result } from '../../domain/refusals';
 import type { Tx } from '../../platform/database/prisma';
-import { type Direction, subgraphQuery } from './subgraph.queries';
+import { type Direction, type From, subgraphQuery } from './subgraph.queries';
 import { SUBGRAPH_DETAILS } from './subgraph-details.queries';
 import type { DetailRows, LotRow, SubgraphRows } from './subgraph.rows';
 
@@ -65,11 +65,11 @@ export const lossesAndDraws = (rows: SubgraphRows): BatchBooks[] => {
 
 const load = async (
   tx: Tx,
-  roots: readonly string[],
+  from: From,
   direction: Direction,
   detailed: boolean,
 ): Promise<SubgraphRows> => {
-  const query = subgraphQuery(roots, direction, detailed ? SUBGRAPH_DETAILS : undefined);
+  const query = subgraphQuery(from, direction, detailed ? SUBGRAPH_DETAILS : undefined);
   const [row] = await tx.$queryRaw<[{ subgraph: string }]>(query);
   return JSON.parse(row.subgraph) as SubgraphRows;
 };
@@ -81,16 +81,13 @@ const subgraphOf = <Rows extends SubgraphRows>(rows: Rows): Subgraph<Rows> => ({
 });
 
 /** The graph behind or ahead of some lots (ids), for provenance, labels, dates and costs. */
-export const loadSubgraph = async (
-  tx: Tx,
-  roots: readonly string[],
-  direction: Direction,
-): Promise<Subgraph> => subgraphOf(await load(tx, roots, direction, false));
+export const loadSubgraph = async (tx: Tx, from: From, direction: Direction): Promise<Subgraph> =>
+  subgraphOf(await load(tx, from, direction, false));
 
 /** The same with names, origins, ends, holds and failed readings. */
 export const loadDetailedSubgraph = async (
   tx: Tx,
-  roots: readonly string[],
+  from: From,
   direction: Direction,
 ): Promise<Subgraph<DetailRows>> =>
-  subgraphOf((await load(tx, roots, direction, true)) as DetailRows);
+  subgraphOf((await load(tx, from, direction, true)) as DetailRows);

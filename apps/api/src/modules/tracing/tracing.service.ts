@@ -8,7 +8,6 @@ import { balanceView } from './balance.view';
 import type { BalanceView, ProvenanceView } from './provenance.dto';
 import { provenanceView } from './provenance.view';
 import * as roots from './roots';
-import { lotByCode } from './roots.queries';
 import { loadDetailedSubgraph } from './subgraph';
 import type { Direction } from './subgraph.queries';
 import type { TraceStartQuery, TraceView } from './trace.dto';
@@ -24,8 +23,10 @@ export class TracingService {
 
   /** One statement finds the lot and walks from it, so it is one consistent picture. */
   async traceLot(code: string, direction: Direction): Promise<TraceView> {
-    const lot = orNotFound(await lotByCode(this.database.client, code), 'lot', code);
-    return this.trace(this.database.client, { ids: [lot.id], because: `lot ${code}` }, direction);
+    const subgraph = await this.fromLot(code, direction);
+    const rootIds = subgraph.lots.filter((row) => row[1] === code).map((row) => row[0]);
+    const askedAt = this.clock.now();
+    return traceView(subgraph, { direction, rootIds, because: `lot ${code}`, askedAt });
   }
 
   traceMould(tag: string, at: string | undefined, direction: Direction): Promise<TraceView> {
@@ -56,15 +57,20 @@ export class TracingService {
   }
 
   async provenance(code: string): Promise<ProvenanceView> {
-    const lot = orNotFound(await lotByCode(this.database.client, code), 'lot', code);
-    const subgraph = await loadDetailedSubgraph(this.database.client, [lot.id], 'back');
+    const subgraph = await this.fromLot(code, 'back');
     return provenanceView(subgraph, orRefuse(subgraph.graph), code);
   }
 
   async balance(code: string): Promise<BalanceView> {
-    const lot = orNotFound(await lotByCode(this.database.client, code), 'lot', code);
-    const subgraph = await loadDetailedSubgraph(this.database.client, [lot.id], 'forward');
+    const subgraph = await this.fromLot(code, 'forward');
     return balanceView(subgraph, code, this.clock.now());
+  }
+
+  /** @throws RefusalError not-found */
+  private async fromLot(code: string, direction: Direction) {
+    const subgraph = await loadDetailedSubgraph(this.database.client, { code }, direction);
+    orNotFound(subgraph.lots[0], 'lot', code);
+    return subgraph;
   }
 
   private async trace(tx: Tx, from: roots.Roots, direction: Direction): Promise<TraceView> {
