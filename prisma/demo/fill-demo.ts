@@ -3,6 +3,7 @@ import { FirstOwnerService } from '../../apps/api/src/modules/access';
 import { Clock } from '../../apps/api/src/platform/clock/clock';
 import { Calendar, DemoClient, type Team } from './demo-client';
 import { liveSixWeeks } from './history';
+import { setLabels } from './label-settings';
 import { makeMasterData } from './master-data';
 import { writeRecipes } from './recipe-versions';
 import { tellToday } from './today';
@@ -47,6 +48,7 @@ export const fillDemo = async (app: NestExpressApplication): Promise<boolean> =>
     const team = await hire(origin, token);
     const data = await makeMasterData(team);
     await writeRecipes(team.maker, data);
+    await setLabels(team.owner, data);
     await liveSixWeeks(team, data, calendar);
     await tellToday(team, data, calendar);
     return true;

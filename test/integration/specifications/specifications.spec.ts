@@ -59,6 +59,23 @@ describe('a specification', () => {
     expect(held.heldBecause).toContain('no approved specification');
   });
 
+  it('writes as unknown what the supplier is silent about, and the delivery is held', async () => {
+    const { allergens, ...rest } = sheet() as { allergens: Record<string, string> };
+    const { sesame: _, ...stated } = allergens;
+    const made = await service.as.maker
+      .post(`/items/${itemId}/specifications`, { ...rest, allergens: stated })
+      .expect(201);
+    expect(made.body).toMatchObject({ allergens: { sesame: 'unknown', milk: 'contains' } });
+    const { id } = made.body as Stated;
+    await service.as.owner.post(`/items/${itemId}/specifications/${id}/approve`).expect(201);
+    const held = await receive(service, supplierId, {
+      itemId,
+      quantity: '1000',
+      bestBefore: '2099-01-01',
+    });
+    expect(held.heldBecause).toContain('sesame');
+  });
+
   it('names by pointer what does not add up', async () => {
     const answer = await service.as.maker.post(`/items/${itemId}/specifications`, {
       ...sheet(),

@@ -1,4 +1,10 @@
-import type { SpecificationJson } from '../../domain/specification';
+import { type MarketCode, MARKETS } from '../../domain/market';
+import {
+  type Allergen,
+  type AllergenStatement,
+  presenceOf,
+  type SpecificationJson,
+} from '../../domain/specification';
 import type { Prisma } from '../../generated/prisma/client';
 import type { Tx } from '../../platform/database/prisma';
 import type { By } from '../../platform/database/transactions';
@@ -50,13 +56,22 @@ export const nameOfUser = async (tx: Tx, id: string | null): Promise<string | nu
   return (await tx.user.findUnique({ where: { id }, select: { name: true } }))?.name ?? null;
 };
 
+/** Allergens that a label of this workshop must be sure of. */
+const askedAllergens = async (tx: Tx): Promise<readonly Allergen[]> => {
+  const workshop = await tx.workshop.findUnique({ where: { id: 1 }, select: { market: true } });
+  return MARKETS[(workshop?.market ?? 'EU') as MarketCode].allergens;
+};
+
+/** What the supplier is silent about is written as unknown, so that nothing later reads it as absent. */
 const writeAllergens = async (tx: Tx, id: string, json: SpecificationJson): Promise<void> => {
+  const stated = json.allergens as AllergenStatement;
+  const asked = new Set([...(await askedAllergens(tx)), ...(Object.keys(stated) as Allergen[])]);
   await tx.specificationAllergen.deleteMany({ where: { specificationId: id } });
   await tx.specificationAllergen.createMany({
-    data: Object.entries(json.allergens as Record<string, string>).map(([allergen, presence]) => ({
+    data: [...asked].map((allergen) => ({
       specificationId: id,
       allergen,
-      presence,
+      presence: presenceOf(stated, allergen),
     })),
   });
 };
