@@ -73,6 +73,7 @@ for (let number = 1; number <= document.numPages; number += 1) {
         yMm: (height - transform[5]) * MM_PER_POINT,
         widthMm: itemWidth * MM_PER_POINT,
         sizePt: Math.hypot(transform[0], transform[1]),
+        turned: Math.abs(transform[1]) > 0.01,
       })),
   });
   for (const dpi of dpis) {

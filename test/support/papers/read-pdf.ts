@@ -9,6 +9,8 @@ export interface ReadItem {
   readonly yMm: number;
   readonly widthMm: number;
   readonly sizePt: number;
+  /** Reads upwards: `widthMm` is its height on the page. */
+  readonly turned: boolean;
 }
 
 export interface ReadSymbol {

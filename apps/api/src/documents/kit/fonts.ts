@@ -1,3 +1,5 @@
+// The tests' own compilation, too, must find the types of a package that ships none.
+// eslint-disable-next-line @typescript-eslint/triple-slash-reference -- an ambient module can't be imported
 /// <reference path="./fontkit.d.ts" />
 import { readFileSync } from 'node:fs';
 import { create, type Font } from 'fontkit';

@@ -5,7 +5,7 @@ import { labelType, type LabelType } from './label-type';
 import type { LabelSymbol } from './label-view';
 import { marksBand } from './marks-band';
 import { nutritionPanel } from './nutrition-panel';
-import { Stack, type Part, type TooWide } from './stack';
+import { Stack, type Part, type TooWide } from '../kit/stack';
 
 export interface LabelSize {
   readonly widthMm: number;

@@ -5,7 +5,7 @@ import { FINE_MODULE_MM, barSymbol, symbolSize } from '../kit/symbols';
 import type { Run } from '../kit/words';
 import type { LabelType } from './label-type';
 import type { LabelSymbol } from './label-view';
-import { Stack } from './stack';
+import { Stack } from '../kit/stack';
 
 /** Words beside a symbol need at least this. */
 const LEAST_TEXT_MM = 24;

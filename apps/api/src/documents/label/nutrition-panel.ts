@@ -2,7 +2,7 @@ import type { NutritionPanel, NutritionRow } from '../../domain/label/content';
 import { HAIRLINE, INK, placeText } from '../kit/drawing';
 import { lineHeightMm, setText } from '../kit/set-text';
 import type { Words } from '../kit/words';
-import type { Stack } from './stack';
+import type { Stack } from '../kit/stack';
 
 const columnsOf = (panel: NutritionPanel): ((row: NutritionRow) => string)[] => [
   (row) => row.amount,

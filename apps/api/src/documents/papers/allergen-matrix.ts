@@ -1,13 +1,11 @@
 import { HAIRLINE, INK, placeText, SOFT, type Mark } from '../kit/drawing';
 import { dayText } from '../kit/formats';
-import type { Translated } from '../kit/language';
 import { lineHeightMm, setText } from '../kit/set-text';
 import type { PaperContext } from '../kit/paper-context';
 import { Sheet } from '../kit/sheet';
 import { caution, titleBlock } from '../kit/sheet-parts';
+import { MATRIX_WORDS, type Presence } from './allergen-matrix.words';
 import { CAUTIONS } from './cautions.words';
-
-export type Presence = 'contains' | 'may_contain' | 'absent' | 'unknown';
 
 export interface AllergenMatrixView {
   /** `YYYY-MM-DD`. */
@@ -20,38 +18,6 @@ export interface AllergenMatrixView {
     readonly presence: Readonly<Record<string, Presence>>;
   }[];
 }
-
-interface MatrixWords {
-  readonly title: string;
-  readonly asOf: (day: string) => string;
-  readonly piece: string;
-  readonly signs: Readonly<Record<Presence, string>>;
-}
-
-const WORDS: Translated<MatrixWords> = {
-  en: {
-    title: 'Allergens of what is sold loose',
-    asOf: (day) => `as of ${day}`,
-    piece: 'Piece',
-    signs: {
-      contains: 'contains',
-      may_contain: 'may contain traces',
-      absent: 'not an ingredient',
-      unknown: 'unknown: don’t serve to anyone who must avoid it',
-    },
-  },
-  fr: {
-    title: 'Allergènes des produits vendus en vrac',
-    asOf: (day) => `au ${day}`,
-    piece: 'Pièce',
-    signs: {
-      contains: 'contient',
-      may_contain: 'traces possibles',
-      absent: 'n’est pas un ingrédient',
-      unknown: 'inconnu : ne pas servir à qui doit l’éviter',
-    },
-  },
-};
 
 /** Signs that differ by shape, not by colour, and read the same in one ink. */
 const SIGNS: Readonly<Record<Presence, string>> = {
@@ -73,7 +39,7 @@ const headMarks = (
   headMm: number,
 ): Mark[] => {
   const baseMm = sheet.cursorMm + headMm;
-  const words = WORDS[sheet.context.language];
+  const words = MATRIX_WORDS[sheet.context.language];
   const title = placeText(
     [{ text: words.piece, strong: true }],
     { xMm: sheet.leftMm, yMm: baseMm - lineHeightMm(HEAD_PT) - 1, widthMm: NAME_MM },
@@ -132,7 +98,7 @@ export const allergenMatrix = (
   context: PaperContext,
 ): Promise<Buffer> => {
   const { language } = context;
-  const words = WORDS[language];
+  const words = MATRIX_WORDS[language];
   const sheet = new Sheet(context, words.title, true);
   titleBlock(sheet, words.title, words.asOf(dayText(view.day, language)));
   const legend = (Object.keys(SIGNS) as Presence[]).flatMap((presence) => [

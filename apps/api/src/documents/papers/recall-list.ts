@@ -1,70 +1,17 @@
-import { Decimal, sum } from '../../domain/units';
 import { dayText, instantText, quantityText } from '../kit/formats';
 import type { PaperContext } from '../kit/paper-context';
 import { Sheet } from '../kit/sheet';
 import { caution, facts, heading, titleBlock } from '../kit/sheet-parts';
-import { table, type Row } from '../kit/table';
 import { CAUTIONS } from './cautions.words';
-import type { RecallCustomer, RecallSale, RecallView } from './recall-view';
+import { customerRows, saleCells, section, totalOf } from './recall-tables';
+import type { RecallView } from './recall-view';
 import { RECALL_WORDS } from './recall.words';
-
-const saleCells = (sale: RecallSale, { language }: PaperContext): Row['cells'] => [
-  [{ text: sale.itemName }, { text: `\n${sale.lotCode}`, strong: true }],
-  [{ text: quantityText(sale.quantity, sale.unit, language), strong: true }],
-  `${dayText(sale.sentOn, language)}\n${sale.dispatchCode}`,
-];
-
-const customerRows = (customer: RecallCustomer, context: PaperContext): Row[] => {
-  const reach = [customer.phone, customer.email].filter((line) => line !== null);
-  return customer.sales.map((sale, index) => ({
-    cells: [
-      index === 0
-        ? [
-            { text: customer.name, strong: true },
-            { text: ['', ...customer.addressLines, ...reach].join('\n') },
-          ]
-        : '',
-      ...saleCells(sale, context),
-      index === 0 ? { form: 'tick' } : '',
-    ],
-  }));
-};
-
-/** `3 × ` of each unit: grams and pieces are never added together. */
-const sumByUnit = (
-  rows: readonly { readonly quantity: string; readonly unit: 'g' | 'pc' }[],
-  { language }: PaperContext,
-  add: (values: readonly string[]) => string,
-): string =>
-  (['g', 'pc'] as const)
-    .map((unit) => ({
-      unit,
-      values: rows.filter((row) => row.unit === unit).map((r) => r.quantity),
-    }))
-    .filter(({ values }) => values.length > 0)
-    .map(({ unit, values }) => quantityText(add(values), unit, language))
-    .join(' + ');
-
-const section = (
-  sheet: Sheet,
-  title: string,
-  rows: readonly Row[],
-  columns: readonly { title: string; share: number; align?: 'right' | 'centre' }[],
-): void => {
-  heading(sheet, title);
-  if (rows.length === 0) sheet.text(RECALL_WORDS[sheet.context.language].none);
-  else table(sheet, { columns, rows });
-};
-
-const addDecimals = (values: readonly string[]): string =>
-  sum(values.map((value) => new Decimal(value))).toFixed(3);
 
 const figures = (sheet: Sheet, view: RecallView): void => {
   const { context } = sheet;
   const words = RECALL_WORDS[context.language];
   const sold = view.customers.flatMap(({ sales }) => sales);
-  const total = (rows: readonly { quantity: string; unit: 'g' | 'pc' }[]): string =>
-    sumByUnit(rows, context, addDecimals) || '0';
+  const total = (rows: Parameters<typeof totalOf>[0]): string => totalOf(rows, context.language);
   heading(sheet, words.totals);
   facts(
     sheet,

@@ -2,6 +2,7 @@ import { refuse, ok, type Result } from '../../domain/refusals';
 import type { PrintingRefusal } from '../../domain/printing';
 import { INK, placeLines, placeText, SOFT, type Drawing, type Mark } from '../kit/drawing';
 import { substituteSigns } from '../kit/printable';
+import { cutLines } from './cut-lines';
 import { lineHeightMm, setText, type Line } from '../kit/set-text';
 import { BOLD_MODULE_MM, barSymbol, FINE_MODULE_MM, symbolSize } from '../kit/symbols';
 
@@ -37,25 +38,6 @@ const tooSmall = (tag: Tag, neededMm: number): Result<never, PrintingRefusal> =>
     detail: `The tag of ${tag.code} needs ${Math.ceil(neededMm)} mm on this stock. Take a larger label.`,
     facts: { code: tag.code, neededMm: Math.ceil(neededMm) },
   });
-
-/** Cuts to a number of lines and says so with an ellipsis. */
-const cutLines = (
-  text: string,
-  widthMm: number,
-  sizePt: number,
-  most: number,
-  strong: boolean,
-): Line[] => {
-  const lines = setText([{ text, strong }], widthMm, sizePt);
-  if (lines.length <= most) return lines;
-  let kept = text;
-  while (kept !== '') {
-    kept = [...kept].slice(0, -1).join('');
-    const cut = setText([{ text: `${kept.trimEnd()}…`, strong }], widthMm, sizePt);
-    if (cut.length <= most) return cut;
-  }
-  return [];
-};
 
 interface Column {
   readonly xMm: number;

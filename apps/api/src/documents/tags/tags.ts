@@ -80,10 +80,6 @@ const WORDS: Translated<TagWords> = {
 const lotTag = (view: LotTagView, language: PaperLanguage): Tag => {
   const words = WORDS[language];
   const origin = `${view.received ? words.received : words.made} ${dayText(view.madeOn, language)}`;
-  const supplier = [
-    view.supplierName,
-    view.supplierLotCode === null ? null : `${words.lot} ${view.supplierLotCode}`,
-  ].filter((part) => part !== null);
   const allergens =
     view.allergenNames.length === 0 ? [] : [`${words.contains}: ${view.allergenNames.join(', ')}`];
   const warnings = [
@@ -97,8 +93,10 @@ const lotTag = (view: LotTagView, language: PaperLanguage): Tag => {
     lines: [
       ...allergens,
       `${quantityText(view.quantity, view.unit, language)}, ${origin}`,
-      ...(supplier.length === 0 ? [] : [supplier.join(', ')]),
-      ...[view.storageConditions, view.placeName].filter((line) => line !== null),
+      ...(view.supplierLotCode === null ? [] : [`${words.lot} ${view.supplierLotCode}`]),
+      ...[view.storageConditions, view.placeName, view.supplierName].filter(
+        (line) => line !== null,
+      ),
     ],
     warning: warnings.length === 0 ? null : warnings.join(' · '),
   };

@@ -8,7 +8,8 @@ import { writeJournal } from '../../platform/journal/journal';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import { PaperContexts } from '../papers';
 import { loadWorkshop } from '../workshop';
-import { diaryEntries, type Span } from './diary-entries';
+import { diaryEntries } from './diary-entries';
+import type { Span } from './diary-sources';
 import type {
   CleaningDto,
   CleaningView,

@@ -4,14 +4,13 @@ import { Decimal } from '../../domain/units';
 import type { Place } from '../../generated/prisma/client';
 import { Clock } from '../../platform/clock/clock';
 import { DatabaseService } from '../../platform/database/database.service';
-import { optionalDecimalFromDb } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
-import { type By, Transactions } from '../../platform/database/transactions';
+import { Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
 import { writeJournal } from '../../platform/journal/journal';
 import { decodeCursor, encodeCursor, limitOf, type Page } from '../../platform/paging/page';
 import { orNotFound, RefusalError } from '../../platform/problems';
-import { placeHolds } from '../stock';
+import { holdLotsOf, limitsOf } from './place-limits';
 import type {
   ReadingDueView,
   ReadingsQuery,
@@ -20,26 +19,7 @@ import type {
 } from './readings.dto';
 import { findReading, listReadings, readingViews } from './readings.repository';
 
-interface Limits {
-  readonly low: Decimal | null;
-  readonly high: Decimal | null;
-}
-
-const NO_LIMITS: Limits = { low: null, high: null };
 const HOUR_MS = 3_600_000;
-
-/** The limits that a place sets for a measure. */
-const limitsOf = (place: Place | null, measure: string): Limits => {
-  if (place === null) return NO_LIMITS;
-  if (measure === 'temp_c') {
-    return {
-      low: optionalDecimalFromDb(place.minTempC),
-      high: optionalDecimalFromDb(place.maxTempC),
-    };
-  }
-  if (measure !== 'humidity_percent') return NO_LIMITS;
-  return { low: null, high: optionalDecimalFromDb(place.maxHumidityPercent) };
-};
 
 const isOut = (verdict: Verdict): boolean => verdict === 'low' || verdict === 'high';
 
@@ -89,7 +69,7 @@ export class ReadingsService {
         },
       });
       if (dto.holdLots === true && isOut(verdict) && subject.place !== null) {
-        await this.holdLotsOf(tx, by, subject.place, { id, dto });
+        await holdLotsOf(tx, by, subject.place, { id, dto });
       }
       await writeJournal(tx, by, {
         action: 'reading.taken',
@@ -147,42 +127,5 @@ export class ReadingsService {
     const code = dto.lotCode ?? '';
     const lot = orNotFound(await tx.lot.findUnique({ where: { code } }), 'lot', code);
     return { place: null, lotId: lot.id, name: code };
-  }
-
-  /** Lots of food that stand in the place now and aren't held already. */
-  private async holdLotsOf(
-    tx: Tx,
-    by: By,
-    place: Place,
-    reading: { readonly id: string; readonly dto: TakeReadingDto },
-  ): Promise<void> {
-    const lots = await tx.lot.findMany({
-      where: {
-        placeId: place.id,
-        onHandQuantity: { gt: 0 },
-        item: { kind: { not: 'packaging' } },
-        holds: { none: { releasedAt: null } },
-      },
-      select: { id: true, code: true },
-    });
-    const reason = `${place.name}: ${reading.dto.measure} was ${reading.dto.value}`;
-    await placeHolds(
-      tx,
-      by,
-      lots.map(({ id }) => ({
-        lotId: id,
-        kind: 'temperature' as const,
-        reason,
-        causeId: reading.id,
-      })),
-    );
-    for (const { code } of lots) {
-      await writeJournal(tx, by, {
-        action: 'hold.placed',
-        subjectKind: 'lot',
-        subjectId: code,
-        detail: { reason },
-      });
-    }
   }
 }

@@ -1,6 +1,6 @@
-import { placeText, type Mark, type TextStyle } from '../kit/drawing';
-import { widestWord } from '../kit/set-text';
-import type { Words } from '../kit/words';
+import { placeText, type Mark, type TextStyle } from './drawing';
+import { widestWord } from './set-text';
+import type { Words } from './words';
 
 /** A word or symbol that is wider than the label. */
 export interface TooWide {
