@@ -1,4 +1,4 @@
-import { type DynamicModule, Module } from '@nestjs/common';
+import { type DynamicModule, Module, RequestMethod } from '@nestjs/common';
 import { LoggerModule } from 'nestjs-pino';
 import { AccessModule } from './modules/access';
 import { BatchesModule } from './modules/batches';
@@ -85,6 +85,7 @@ const slices = [
 
 const logging = (level: string) =>
   LoggerModule.forRoot({
+    forRoutes: [{ path: '{*path}', method: RequestMethod.ALL }],
     pinoHttp: {
       level,
       autoLogging: { ignore: (request) => request.url === '/api/health' },
