@@ -1149,7 +1149,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        post: operations["BatchesController_finish"];
+        post: operations["EndingsController_finish"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1165,7 +1165,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        post: operations["BatchesController_abandon"];
+        post: operations["EndingsController_abandon"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1181,7 +1181,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        post: operations["BatchesController_correct"];
+        post: operations["EndingsController_correct"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1195,9 +1195,9 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["BatchesController_proposeSplit"];
+        get: operations["EndingsController_proposeSplit"];
         put?: never;
-        post: operations["BatchesController_split"];
+        post: operations["EndingsController_split"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1246,6 +1246,54 @@ export interface paths {
         get?: never;
         put?: never;
         post: operations["TemperingController_room"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/infusions/retention": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["InfusionsController_guide"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/infusions/weights": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["InfusionsController_fromWeights"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/infusions/plan": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["InfusionsController_plan"];
         delete?: never;
         options?: never;
         head?: never;
@@ -2228,22 +2276,6 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
-    "/api/recalls/{code}/list.csv": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get: operations["RecallsController_csv"];
-        put?: never;
-        post?: never;
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
     "/api/recalls/{code}/freeze": {
         parameters: {
             query?: never;
@@ -2318,6 +2350,70 @@ export interface paths {
         get?: never;
         put?: never;
         post: operations["RecallsController_close"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/recalls/{code}/list.csv": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["RecallPapersController_csv"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/recalls/{code}/list.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["RecallPapersController_list"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/recalls/{code}/letters.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["RecallPapersController_letters"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/recalls/{code}/notice.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["RecallPapersController_notice"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -3457,7 +3553,7 @@ export interface components {
             /** @description Absent ones are left out */
             allergens: components["schemas"]["DesignedAllergenView"][];
             nutrition: components["schemas"]["NutrientView"][];
-            chocolateShare: (components["schemas"]["ChocolateShareView"] | null) & components["schemas"]["ChocolateShareView"];
+            chocolateShare: components["schemas"]["ChocolateShareView"] | null;
             cost: components["schemas"]["DesignedCostView"];
             cautions: components["schemas"]["CautionView"][];
         };
@@ -3493,7 +3589,7 @@ export interface components {
         };
         OwnTableView: {
             rows: components["schemas"]["EstimateAgainstMeasurementView"][];
-            record: (components["schemas"]["ModelRecordView"] | null) & components["schemas"]["ModelRecordView"];
+            record: components["schemas"]["ModelRecordView"] | null;
             caution: string;
         };
         RecipeLineView: {
@@ -3599,6 +3695,15 @@ export interface components {
             /** Format: decimal */
             quantity: string;
         };
+        CarriedStepView: {
+            step: string;
+            /** Format: decimal */
+            intoGrams: string;
+            /** Format: decimal */
+            outGrams: string;
+            /** Format: decimal */
+            lostGrams: string;
+        };
         ScaledLineView: {
             /** Format: uuid */
             itemId: string;
@@ -3610,6 +3715,8 @@ export interface components {
              * @description To weigh out: rounded to the milligram, or up to whole pieces
              */
             quantity: string;
+            /** @description What each step with a loss should leave of it */
+            steps: components["schemas"]["CarriedStepView"][];
         };
         ScaledStageView: {
             /** Format: uuid */
@@ -3925,7 +4032,7 @@ export interface components {
             /** Format: decimal */
             capacityGrams: string;
             /** @description What is in it now */
-            currentLot: (components["schemas"]["TankLotView"] | null) & components["schemas"]["TankLotView"];
+            currentLot: components["schemas"]["TankLotView"] | null;
             /**
              * Format: date-time
              * @description When it was last emptied and cleaned
@@ -4403,6 +4510,11 @@ export interface components {
             isMakers: boolean;
             source: string;
             checks: components["schemas"]["TemperingCheckView"][];
+            /**
+             * Format: decimal
+             * @description Warmest filling for a shell of it
+             */
+            warmestFillingC: string | null;
         };
         TempWindowDto: {
             /** Format: decimal */
@@ -4414,9 +4526,9 @@ export interface components {
             /** @enum {string} */
             product: "dark" | "milk" | "white" | "coloured_cocoa_butter";
             /** @description The maker’s own windows; all three, or none to use the table */
-            melt?: (components["schemas"]["TempWindowDto"] | null) & components["schemas"]["TempWindowDto"];
-            cool?: (components["schemas"]["TempWindowDto"] | null) & components["schemas"]["TempWindowDto"];
-            work?: (components["schemas"]["TempWindowDto"] | null) & components["schemas"]["TempWindowDto"];
+            melt?: components["schemas"]["TempWindowDto"] | null;
+            cool?: components["schemas"]["TempWindowDto"] | null;
+            work?: components["schemas"]["TempWindowDto"] | null;
             /** @description Where the maker’s windows come from */
             source?: string;
         };
@@ -4453,6 +4565,71 @@ export interface components {
             dewPointC: string;
             /** @description Water settles on the pieces: sugar bloom follows */
             condenses: boolean;
+        };
+        RetentionGuideView: {
+            what: string;
+            /** Format: decimal */
+            low: string;
+            /** Format: decimal */
+            high: string;
+            source: string;
+        };
+        RetentionGuidesView: {
+            items: components["schemas"]["RetentionGuideView"][];
+        };
+        InfusionWeightsDto: {
+            /**
+             * Format: decimal
+             * @description Liquid before the boil
+             */
+            liquidGrams: string;
+            /**
+             * Format: decimal
+             * @description After the boil, without the solids
+             */
+            boiledGrams: string;
+            /**
+             * Format: decimal
+             * @description After straining
+             */
+            strainedGrams: string;
+            /**
+             * Format: decimal
+             * @description Dry tea, spice or pod
+             */
+            solidsGrams: string;
+        };
+        InfusionView: {
+            /** Format: decimal */
+            steamGrams: string;
+            /** Format: decimal */
+            heldBackGrams: string;
+            /** Format: decimal */
+            retentionRatio: string;
+            /**
+             * Format: decimal
+             * @description To come back to the first weight: a lot of its own, drawn on its own
+             */
+            topUpGrams: string;
+            /**
+             * Format: decimal
+             * @description Of the first liquid, what went with the solids
+             */
+            discardedLiquidGrams: string;
+            caution: string;
+        };
+        InfusionPlanDto: {
+            /** Format: decimal */
+            liquidGrams: string;
+            /** Format: decimal */
+            steamGrams: string;
+            /** Format: decimal */
+            solidsGrams: string;
+            /**
+             * Format: decimal
+             * @description Grams of liquid kept per gram of solids: weigh your own
+             */
+            retentionRatio: string;
         };
         SubstitutionDto: {
             /**
@@ -4867,7 +5044,7 @@ export interface components {
             /** Format: decimal */
             netWeightGrams: string | null;
             /** @description Null: not priced yet */
-            current: (components["schemas"]["CurrentPriceView"] | null) & components["schemas"]["CurrentPriceView"];
+            current: components["schemas"]["CurrentPriceView"] | null;
             /**
              * Format: decimal
              * @description Null when it can’t be costed
@@ -5091,7 +5268,7 @@ export interface components {
             exactNet: string;
             /** @description With the ending that the rule picks */
             proposed: components["schemas"]["PricedView"];
-            current: (components["schemas"]["CurrentPriceView"] | null) & components["schemas"]["CurrentPriceView"];
+            current: components["schemas"]["CurrentPriceView"] | null;
         };
         PriceRuleDto: {
             /** @enum {string} */
@@ -5816,7 +5993,7 @@ export interface components {
             actions: components["schemas"]["ScanActionView"][];
             /** @description Lots that it stands for or that are in it */
             lots: components["schemas"]["ScannedLotView"][];
-            goodsIn: (components["schemas"]["GoodsInView"] | null) & components["schemas"]["GoodsInView"];
+            goodsIn: components["schemas"]["GoodsInView"] | null;
         };
         TracedLotView: {
             code: string;
@@ -10725,7 +10902,7 @@ export interface operations {
             };
         };
     };
-    BatchesController_finish: {
+    EndingsController_finish: {
         parameters: {
             query?: never;
             header: {
@@ -10769,7 +10946,7 @@ export interface operations {
             };
         };
     };
-    BatchesController_abandon: {
+    EndingsController_abandon: {
         parameters: {
             query?: never;
             header: {
@@ -10813,7 +10990,7 @@ export interface operations {
             };
         };
     };
-    BatchesController_correct: {
+    EndingsController_correct: {
         parameters: {
             query?: never;
             header: {
@@ -10857,7 +11034,7 @@ export interface operations {
             };
         };
     };
-    BatchesController_proposeSplit: {
+    EndingsController_proposeSplit: {
         parameters: {
             query: {
                 /** @description Boxes that were packed */
@@ -10897,7 +11074,7 @@ export interface operations {
             };
         };
     };
-    BatchesController_split: {
+    EndingsController_split: {
         parameters: {
             query?: never;
             header: {
@@ -11079,6 +11256,119 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["RoomVerdictView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    InfusionsController_guide: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RetentionGuidesView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    InfusionsController_fromWeights: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["InfusionWeightsDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["InfusionView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    InfusionsController_plan: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["InfusionPlanDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["InfusionView"];
                 };
             };
             401: {
@@ -12335,7 +12625,10 @@ export interface operations {
     OrdersController_create: {
         parameters: {
             query?: never;
-            header?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -14171,35 +14464,6 @@ export interface operations {
             };
         };
     };
-    RecallsController_csv: {
-        parameters: {
-            query?: never;
-            header?: never;
-            path: {
-                code: string;
-            };
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "text/csv": components["schemas"]["Problem"];
-                };
-            };
-            403: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "text/csv": components["schemas"]["Problem"];
-                };
-            };
-        };
-    };
     RecallsController_freeze: {
         parameters: {
             query?: never;
@@ -14396,6 +14660,181 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["RecallView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallPapersController_csv: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallPapersController_list: {
+        parameters: {
+            query?: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+                /** @description In words for buyers; the case’s own when left out */
+                reason?: string;
+                /** @description What buyers are asked to do */
+                advice?: string;
+            };
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": string;
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallPapersController_letters: {
+        parameters: {
+            query?: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+                /** @description In words for buyers; the case’s own when left out */
+                reason?: string;
+                /** @description What buyers are asked to do */
+                advice?: string;
+            };
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": string;
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallPapersController_notice: {
+        parameters: {
+            query?: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+                /** @description In words for buyers; the case’s own when left out */
+                reason?: string;
+                /** @description What buyers are asked to do */
+                advice?: string;
+            };
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": string;
                 };
             };
             401: {

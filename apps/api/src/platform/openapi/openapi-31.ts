@@ -11,7 +11,10 @@ const withoutNullable = (node: Json): Json => {
     .map(([key, value]): [string, Json] => [key, withoutNullable(value)]);
   const rest: Record<string, Json> = Object.fromEntries(entries);
   if (node['nullable'] !== true) return rest;
-  const { type, enum: choices } = rest;
+  const { type, enum: choices, allOf, ...beside } = rest;
+  if (Array.isArray(allOf)) {
+    return { ...beside, anyOf: [...allOf, { type: 'null' }] };
+  }
   if (typeof type === 'string') {
     const listed = Array.isArray(choices) ? { enum: [...choices, null] } : {};
     return { ...rest, type: [type, 'null'], ...listed };

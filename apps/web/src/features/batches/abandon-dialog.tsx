@@ -4,7 +4,7 @@ import { useMessages } from '../../shared/language/catalogue';
 import { kitMessages } from '../../shared/kit/messages';
 import { EditDialog } from '../../shared/kit/edit-dialog';
 import { TextField, TickField } from '../../shared/kit/fields';
-import { batchMessages } from './messages';
+import { batchMessages } from '../../shared/batches/messages';
 import { useBatchBooking, type Batch } from './use-batch-booking';
 
 /** Gives a batch up: what goes back to its lots is ticked, the rest is thrown away. */

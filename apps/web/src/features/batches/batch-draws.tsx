@@ -7,8 +7,8 @@ import { useServiceWords } from '../../shared/language/words';
 import { DataTable } from '../../shared/kit/data-table';
 import { Section } from '../../shared/kit/page';
 import { ReasonDialog } from '../../shared/kit/reason-dialog';
-import { LotLink } from '../stock/lot-table';
-import { batchMessages } from './messages';
+import { LotLink } from '../../shared/lots/lot-table';
+import { batchMessages } from '../../shared/batches/messages';
 import { useBatchBooking, type Batch } from './use-batch-booking';
 
 type Draw = components['schemas']['DrawView'];

@@ -5,7 +5,7 @@ import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
 import { State } from '../../shared/kit/page';
-import { batchMessages } from './messages';
+import { batchMessages } from '../../shared/batches/messages';
 
 type Line = components['schemas']['BatchLineView'];
 

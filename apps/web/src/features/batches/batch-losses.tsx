@@ -8,7 +8,7 @@ import { DecimalField } from '../../shared/kit/decimal-field';
 import { EditDialog } from '../../shared/kit/edit-dialog';
 import { ChoiceField, OneOf, TextField } from '../../shared/kit/fields';
 import { Fact, Facts, Section } from '../../shared/kit/page';
-import { batchMessages } from './messages';
+import { batchMessages } from '../../shared/batches/messages';
 import { useBatchBooking, type Batch } from './use-batch-booking';
 
 type LossKind = components['schemas']['LossDto']['kind'];

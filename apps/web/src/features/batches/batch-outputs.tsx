@@ -3,9 +3,9 @@ import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
 import { Section, State } from '../../shared/kit/page';
-import { LotLink } from '../stock/lot-table';
-import { useLotDate } from '../stock/lot-state';
-import { batchMessages } from './messages';
+import { LotLink } from '../../shared/lots/lot-table';
+import { useLotDate } from '../../shared/lots/lot-state';
+import { batchMessages } from '../../shared/batches/messages';
 import type { Batch } from './use-batch-booking';
 
 /** The lots that the batch made, with what to do with them next. */

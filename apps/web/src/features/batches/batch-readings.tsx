@@ -1,6 +1,7 @@
 import { Button } from '@mantine/core';
 import { useState } from 'react';
 import type { components } from '../../api/schema';
+import { unitOfMeasure } from '../../shared/formats/measures';
 import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
@@ -9,17 +10,13 @@ import { DecimalField } from '../../shared/kit/decimal-field';
 import { EditDialog } from '../../shared/kit/edit-dialog';
 import { ChoiceField, TextField } from '../../shared/kit/fields';
 import { Section, State } from '../../shared/kit/page';
-import { batchMessages } from './messages';
+import { batchMessages } from '../../shared/batches/messages';
 import { useBatchBooking, type Batch } from './use-batch-booking';
 
 type Due = components['schemas']['DueReadingView'];
 type Measure = components['schemas']['ReadingDto']['measure'];
 
 const MEASURES: readonly Measure[] = ['temp_c', 'water_activity', 'ph', 'brix', 'humidity_percent', 'mass_g'];
-const units: Readonly<Record<string, string>> = { temp_c: '°C', humidity_percent: '%', brix: '°Brix', mass_g: 'g', water_activity: 'aw', ph: 'pH' };
-
-export const unitOfMeasure = (measure: string): string => units[measure] ?? '';
-
 export const useLimits = () => {
   const t = useMessages(batchMessages);
   const formats = useFormats();

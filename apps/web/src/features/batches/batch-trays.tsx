@@ -8,7 +8,7 @@ import { ChoiceField, TextField } from '../../shared/kit/fields';
 import { Section } from '../../shared/kit/page';
 import { ProblemNotice } from '../../shared/kit/problem-notice';
 import { Tray } from '../../shared/pictures/tray';
-import { batchMessages } from './messages';
+import { batchMessages } from '../../shared/batches/messages';
 import { useBatchBooking, type Batch } from './use-batch-booking';
 
 const useDesignOf = (tag: string) => {

@@ -25,7 +25,7 @@ import { BatchReadings } from './batch-readings';
 import { BatchTrays, TrayDialog } from './batch-trays';
 import { DrawDialog } from './draw-dialog';
 import { FinishDialog } from './finish-dialog';
-import { batchMessages } from './messages';
+import { batchMessages } from '../../shared/batches/messages';
 import { SplitDialog } from './split-dialog';
 import { laneOf, type Batch } from './use-batch-booking';
 

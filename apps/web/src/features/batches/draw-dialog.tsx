@@ -7,7 +7,7 @@ import { useServiceWords } from '../../shared/language/words';
 import { DecimalField } from '../../shared/kit/decimal-field';
 import { EditDialog } from '../../shared/kit/edit-dialog';
 import { ChoiceField, OneOf, TextField } from '../../shared/kit/fields';
-import { batchMessages } from './messages';
+import { batchMessages } from '../../shared/batches/messages';
 import { useBatchBooking, type Batch } from './use-batch-booking';
 
 type Line = components['schemas']['BatchLineView'];

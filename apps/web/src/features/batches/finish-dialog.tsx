@@ -11,7 +11,7 @@ import { ItemPicker, useItems } from '../../shared/pickers/item-picker';
 import { PlacePicker } from '../../shared/pickers/party-pickers';
 import { LOSS_KINDS } from './batch-losses';
 import { finishBody, goodPieces, rejectedPieces, restOf, type FinishForm } from './finish-form';
-import { batchMessages } from './messages';
+import { batchMessages } from '../../shared/batches/messages';
 import { useBatchBooking, type Batch } from './use-batch-booking';
 
 interface PartProps {

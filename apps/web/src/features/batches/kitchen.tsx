@@ -2,8 +2,8 @@ import { Link } from '@tanstack/react-router';
 import { useMay } from '../../app/session';
 import { useMessages } from '../../shared/language/catalogue';
 import { Page } from '../../shared/kit/page';
-import { BatchRegister } from './batch-register';
-import { batchMessages } from './messages';
+import { BatchRegister } from '../../shared/batches/batch-register';
+import { batchMessages } from '../../shared/batches/messages';
 
 const Kitchen = () => {
   const t = useMessages(batchMessages);

@@ -10,7 +10,7 @@ import { Page } from '../../shared/kit/page';
 import { ProblemNotice } from '../../shared/kit/problem-notice';
 import { type Item, ItemPicker, useItems } from '../../shared/pickers/item-picker';
 import { PlacePicker } from '../../shared/pickers/party-pickers';
-import { batchMessages } from './messages';
+import { batchMessages } from '../../shared/batches/messages';
 
 type Made = 'filling' | 'piece' | 'box';
 const titles = { filling: 'startCook', piece: 'startCast', box: 'startPack' } as const;

@@ -4,7 +4,7 @@ import { useMessages } from '../../shared/language/catalogue';
 import { EditDialog } from '../../shared/kit/edit-dialog';
 import { TextField } from '../../shared/kit/fields';
 import { Loaded } from '../../shared/kit/loaded';
-import { batchMessages } from './messages';
+import { batchMessages } from '../../shared/batches/messages';
 import { useBatchBooking, type Batch } from './use-batch-booking';
 
 const Proposal = (props: { readonly id: string; readonly boxes: number }) => {

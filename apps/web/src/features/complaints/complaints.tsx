@@ -11,7 +11,7 @@ import { DataTable } from '../../shared/kit/data-table';
 import { Loaded } from '../../shared/kit/loaded';
 import { MoreButton } from '../../shared/kit/more-button';
 import { Page, State } from '../../shared/kit/page';
-import { TraceNav } from '../tracing/trace-nav';
+import { TraceNav } from '../../shared/rooms/trace-nav';
 import { CommonCauses } from './common-causes';
 import { complaintMessages } from './messages';
 import { RegisterDialog } from './register-dialog';

@@ -11,10 +11,10 @@ import { DayField } from '../../shared/kit/fields';
 import { Loaded } from '../../shared/kit/loaded';
 import { Page, Section, State } from '../../shared/kit/page';
 import { PaperLink } from '../../shared/kit/paper-link';
-import { CleaningDialog, PlaceReadingDialog } from './diary-dialogs';
-import { diaryMessages } from './messages';
+import { CleaningDialog, PlaceReadingDialog } from '../../shared/readings/reading-dialogs';
+import { diaryMessages } from '../../shared/readings/messages';
 import { PlaceCurve } from './place-curves';
-import { ReadingsDue } from './readings-due';
+import { ReadingsDue } from '../../shared/readings/readings-due';
 
 type Day = components['schemas']['DiaryDayView'];
 

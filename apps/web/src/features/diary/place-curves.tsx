@@ -4,7 +4,7 @@ import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
 import { Loaded } from '../../shared/kit/loaded';
 import { PlacePicker } from '../../shared/pickers/party-pickers';
-import { diaryMessages } from './messages';
+import { diaryMessages } from '../../shared/readings/messages';
 
 const ReadingsLine = lazy(async () => ({ default: (await import('../../shared/pictures/readings-line')).ReadingsLine }));
 

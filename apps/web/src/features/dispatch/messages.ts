@@ -3,10 +3,7 @@ import { catalogue } from '../../shared/language/catalogue';
 export const dispatchMessages = catalogue('dispatch', {
   title: ['Out', 'Départ'],
   lead: ['Who got which boxes, and what the counter sold.', 'Qui a reçu quelles boîtes, et ce que le comptoir a vendu.'],
-  rooms: ['Out', 'Départ'],
   sent: ['Sent', 'Expédié'],
-  orders: ['Orders', 'Commandes'],
-  plan: ['Plan', 'Planning'],
   send: ['Send out', 'Expédier'],
   counterSale: ['Sold over the counter', 'Vendu au comptoir'],
   toWhom: ['To whom', 'À qui'],

@@ -13,7 +13,7 @@ import { MoreButton } from '../../shared/kit/more-button';
 import { Page, Section } from '../../shared/kit/page';
 import { PaperLink } from '../../shared/kit/paper-link';
 import { dispatchMessages } from './messages';
-import { OutNav } from './out-nav';
+import { OutNav } from '../../shared/rooms/out-nav';
 import { ReturnDialog } from './return-dialog';
 
 type Dispatch = Row<'/api/dispatches'>;

@@ -8,7 +8,7 @@ import { Loaded } from '../../shared/kit/loaded';
 import { MoreButton } from '../../shared/kit/more-button';
 import { Page } from '../../shared/kit/page';
 import { pickerMessages } from '../../shared/pickers/messages';
-import { GoodsInNav } from './goods-in-nav';
+import { GoodsInNav } from '../../shared/rooms/goods-in-nav';
 import { goodsInMessages } from './messages';
 
 const GoodsIn = () => {

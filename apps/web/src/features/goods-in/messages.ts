@@ -4,8 +4,6 @@ export const goodsInMessages = catalogue('goodsIn', {
   title: ['Goods in', 'Réception'],
   lead: ['What has arrived, and taking in what stands at the door.', 'Ce qui est arrivé, et la réception de ce qui attend à la porte.'],
   takeIn: ['Take goods in', 'Réceptionner'],
-  rooms: ['Goods in', 'Réception'],
-  items: ['Ingredients and packaging', 'Ingrédients et emballages'],
   deliveries: ['Deliveries', 'Livraisons'],
   noDeliveries: ['No delivery yet. Take the first one in.', 'Aucune livraison. Réceptionnez la première.'],
   received: ['Received', 'Reçu'],

@@ -4,8 +4,8 @@ import { useFormats } from '../../shared/formats/use-formats';
 import { DecimalField } from '../../shared/kit/decimal-field';
 import { ChoiceField } from '../../shared/kit/fields';
 import { Caution } from '../../shared/kit/page';
-import { usePartName } from '../recipes/part-names';
-import { useAllergenName } from './allergen-names';
+import { usePartName } from '../../shared/language/part-names';
+import { useAllergenName } from '../../shared/language/allergen-names';
 import { ALLERGENS, COCOA_FIGURES, FIGURES, NUTRIENTS, type SpecificationForm, sumOf } from './specification-form';
 import { specificationMessages } from './specification-messages';
 

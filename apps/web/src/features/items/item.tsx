@@ -8,8 +8,8 @@ import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
 import { Loaded } from '../../shared/kit/loaded';
 import { Page, Section, State } from '../../shared/kit/page';
-import { ItemDialog } from './item-dialog';
-import { itemMessages } from './messages';
+import { ItemDialog } from '../../shared/items/item-dialog';
+import { itemMessages } from '../../shared/items/messages';
 import { SpecificationEditor } from './specification-editor';
 import { specificationMessages } from './specification-messages';
 

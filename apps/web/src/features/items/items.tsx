@@ -9,9 +9,9 @@ import { DataTable } from '../../shared/kit/data-table';
 import { Loaded } from '../../shared/kit/loaded';
 import { Page } from '../../shared/kit/page';
 import { type Item, useItems } from '../../shared/pickers/item-picker';
-import { GoodsInNav } from '../goods-in/goods-in-nav';
-import { ItemDialog } from './item-dialog';
-import { itemMessages } from './messages';
+import { GoodsInNav } from '../../shared/rooms/goods-in-nav';
+import { ItemDialog } from '../../shared/items/item-dialog';
+import { itemMessages } from '../../shared/items/messages';
 
 const BOUGHT = ['ingredient', 'packaging'] as const;
 

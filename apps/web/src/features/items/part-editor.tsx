@@ -1,8 +1,9 @@
 import { Button } from '@mantine/core';
+import { without } from '../../shared/formats/without';
 import { useMessages } from '../../shared/language/catalogue';
 import { DecimalField } from '../../shared/kit/decimal-field';
 import { ChoiceField, TextField } from '../../shared/kit/fields';
-import { useAllergenName } from './allergen-names';
+import { useAllergenName } from '../../shared/language/allergen-names';
 import { ALLERGENS, emptyPart, type Part } from './specification-form';
 import { specificationMessages } from './specification-messages';
 
@@ -21,7 +22,7 @@ const Own = ({ part, level, disabled, onChange, onRemove }: Props) => {
   const t = useMessages(specificationMessages);
   const allergenName = useAllergenName();
   const name = (language: string, text: string): void => {
-    const { [language]: _old, ...others } = part.names;
+    const others = without(part.names, language);
     onChange({ ...part, names: text === '' ? others : { ...others, [language]: text } });
   };
   const { additive, ...withoutAdditive } = part;

@@ -6,6 +6,7 @@ import type { components } from '../../api/schema';
 import { seen } from '../../api/seen';
 import { useRead } from '../../api/use-api';
 import { useMay } from '../../app/session';
+import { without } from '../../shared/formats/without';
 import { useMessages } from '../../shared/language/catalogue';
 import { ChoiceField, TextField } from '../../shared/kit/fields';
 import { Caution, Section } from '../../shared/kit/page';
@@ -95,7 +96,7 @@ export const SpecificationEditor = (props: Props) => {
   const disabled = !mayWrite || !draft;
   const actions = useActions(props, form, supplierId);
   const statement = (key: string, value: string): void => {
-    const { [key]: _old, ...others } = form.statements;
+    const others = without(form.statements, key);
     put({ statements: value === '' ? others : { ...others, [key]: value } });
   };
   const stated = (key: string): string => (typeof form.statements[key] === 'string' ? form.statements[key] : '');

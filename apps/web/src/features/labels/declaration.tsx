@@ -7,7 +7,7 @@ import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
 import { State } from '../../shared/kit/page';
 import { ReasonDialog } from '../../shared/kit/reason-dialog';
-import { useAllergenName } from '../items/allergen-names';
+import { useAllergenName } from '../../shared/language/allergen-names';
 import { labelMessages } from './messages';
 
 type Declaration = components['schemas']['DeclarationView'];

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { api, must } from '../../api/client';
 import type { components } from '../../api/schema';
 import { byId, seen } from '../../api/seen';
+import { without } from '../../shared/formats/without';
 import { useMessages } from '../../shared/language/catalogue';
 import { DecimalField } from '../../shared/kit/decimal-field';
 import { EditDialog } from '../../shared/kit/edit-dialog';
@@ -25,11 +26,11 @@ export const LabelSettingsDialog = (props: {
 }) => {
   const t = useMessages(labelMessages);
   const queries = useQueryClient();
-  const { usual: _usual, version, ...start } = props.settings;
-  const [value, setValue] = useState(start);
+  const { version } = props.settings;
+  const [value, setValue] = useState(() => without(props.settings, 'usual', 'version'));
   const put = (part: Partial<typeof value>): void => setValue((now) => ({ ...now, ...part }));
   const word = (key: 'names' | 'storage', language: string, text: string): void => {
-    const { [language]: _old, ...others } = value[key];
+    const others = without(value[key], language);
     put({ [key]: text === '' ? others : { ...others, [language]: text } });
   };
   return (

@@ -3,10 +3,7 @@ import { catalogue } from '../../shared/language/catalogue';
 export const mouldMessages = catalogue('moulds', {
   title: ['Moulding', 'Moulage'],
   lead: ['Shells cast, filled and closed, tray by tray.', 'Coques moulées, garnies et fermées, plaque par plaque.'],
-  rooms: ['Moulding', 'Moulage'],
-  batches: ['Casting', 'Moulages'],
   moulds: ['Moulds', 'Moules'],
-  tanks: ['Tanks', 'Cuves'],
   start: ['Start casting', 'Commencer un moulage'],
   designs: ['Shapes', 'Formes'],
   trays: ['Trays', 'Plaques'],

@@ -2,9 +2,9 @@ import { Link } from '@tanstack/react-router';
 import { useMay } from '../../app/session';
 import { useMessages } from '../../shared/language/catalogue';
 import { Page } from '../../shared/kit/page';
-import { BatchRegister } from '../batches/batch-register';
+import { BatchRegister } from '../../shared/batches/batch-register';
 import { mouldMessages } from './messages';
-import { MouldingNav } from './moulding-nav';
+import { MouldingNav } from '../../shared/rooms/moulding-nav';
 
 const Moulding = () => {
   const t = useMessages(mouldMessages);

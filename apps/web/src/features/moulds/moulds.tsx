@@ -12,7 +12,7 @@ import { MoreButton } from '../../shared/kit/more-button';
 import { Page, Section, State } from '../../shared/kit/page';
 import { mouldMessages } from './messages';
 import { DesignDialog, InspectDialog, TraysDialog } from './mould-dialogs';
-import { MouldingNav } from './moulding-nav';
+import { MouldingNav } from '../../shared/rooms/moulding-nav';
 
 type Mould = Row<'/api/moulds'>;
 

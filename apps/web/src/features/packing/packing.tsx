@@ -5,8 +5,8 @@ import { useMessages } from '../../shared/language/catalogue';
 import { Loaded } from '../../shared/kit/loaded';
 import { Page, Section } from '../../shared/kit/page';
 import { PaperLink } from '../../shared/kit/paper-link';
-import { BatchRegister } from '../batches/batch-register';
-import { LotTable } from '../stock/lot-table';
+import { BatchRegister } from '../../shared/batches/batch-register';
+import { LotTable } from '../../shared/lots/lot-table';
 import { packingMessages } from './messages';
 
 const Packing = () => {

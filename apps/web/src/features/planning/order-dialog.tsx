@@ -1,7 +1,6 @@
 import { Button } from '@mantine/core';
-import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
-import { api, must } from '../../api/client';
+import { useBooking } from '../../api/use-api';
 import { addDays } from '../../shared/formats/days';
 import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
@@ -24,7 +23,7 @@ const newLine = (): Line => ({ key: crypto.randomUUID(), itemId: '', quantity: '
 export const OrderDialog = ({ onClose }: { readonly onClose: () => void }) => {
   const t = useMessages(planMessages);
   const formats = useFormats();
-  const queries = useQueryClient();
+  const book = useBooking();
   const [customerId, setCustomer] = useState('');
   const [dueOn, setDueOn] = useState(addDays(formats.today(), 7));
   const [note, setNote] = useState('');
@@ -38,9 +37,7 @@ export const OrderDialog = ({ onClose }: { readonly onClose: () => void }) => {
       note: note === '' ? null : note,
       lines: lines.filter(({ itemId }) => itemId !== '').map(({ itemId, quantity }) => ({ itemId, quantity })),
     };
-    const headers = { 'Idempotency-Key': crypto.randomUUID() };
-    await must(api.POST('/api/orders', { body, headers }));
-    await queries.invalidateQueries();
+    await book({ path: '/api/orders', body, label: t('orderLabel', { day: formats.day(dueOn) }), lane: 'orders' });
   };
   return (
     <EditDialog title={t('addOrder')} size="lg" onClose={onClose} onSave={save}>

@@ -12,7 +12,7 @@ import { Loaded } from '../../shared/kit/loaded';
 import { MoreButton } from '../../shared/kit/more-button';
 import { Page, State } from '../../shared/kit/page';
 import { ProblemNotice } from '../../shared/kit/problem-notice';
-import { OutNav } from '../dispatch/out-nav';
+import { OutNav } from '../../shared/rooms/out-nav';
 import { planMessages } from './messages';
 import { OrderDialog } from './order-dialog';
 

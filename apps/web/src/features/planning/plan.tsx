@@ -10,7 +10,7 @@ import { DataTable } from '../../shared/kit/data-table';
 import { Loaded } from '../../shared/kit/loaded';
 import { Page, Section, State } from '../../shared/kit/page';
 import { ProblemNotice } from '../../shared/kit/problem-notice';
-import { OutNav } from '../dispatch/out-nav';
+import { OutNav } from '../../shared/rooms/out-nav';
 import { planMessages } from './messages';
 import { PlanCalendar } from './plan-calendar';
 

@@ -7,7 +7,7 @@ import { useServiceWords } from '../../shared/language/words';
 import { DataTable } from '../../shared/kit/data-table';
 import { Loaded } from '../../shared/kit/loaded';
 import { Page, State } from '../../shared/kit/page';
-import { TraceNav } from '../tracing/trace-nav';
+import { TraceNav } from '../../shared/rooms/trace-nav';
 import { recallMessages } from './messages';
 
 const Recalls = () => {

@@ -5,7 +5,7 @@ import { DataTable } from '../../shared/kit/data-table';
 import { State } from '../../shared/kit/page';
 import type { AnalysisView } from './analysis';
 import { recipeMessages } from './messages';
-import { usePartName } from './part-names';
+import { usePartName } from '../../shared/language/part-names';
 
 /** Balance against common practice, and nutrition, as tables that open. */
 export const AnalysisTables = ({ analysis }: { readonly analysis: AnalysisView }) => {

@@ -7,7 +7,7 @@ import { Caution, Fact, Facts, State } from '../../shared/kit/page';
 import { Why } from '../../shared/kit/why';
 import { AnalysisTables } from './analysis-tables';
 import { recipeMessages } from './messages';
-import { usePartName } from './part-names';
+import { usePartName } from '../../shared/language/part-names';
 
 const MakeUpBar = lazy(async () => ({ default: (await import('../../shared/pictures/make-up-bar')).MakeUpBar }));
 const WaterScale = lazy(async () => ({ default: (await import('../../shared/pictures/water-scale')).WaterScale }));

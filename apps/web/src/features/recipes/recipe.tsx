@@ -9,7 +9,7 @@ import { useServiceWords } from '../../shared/language/words';
 import { ChoiceField } from '../../shared/kit/fields';
 import { Loaded } from '../../shared/kit/loaded';
 import { Page, State } from '../../shared/kit/page';
-import { ItemDialog } from '../items/item-dialog';
+import { ItemDialog } from '../../shared/items/item-dialog';
 import { recipeMessages } from './messages';
 import { RecipeEditor } from './recipe-editor';
 

@@ -7,7 +7,7 @@ import { useServiceWords } from '../../shared/language/words';
 import { Loaded } from '../../shared/kit/loaded';
 import { Page, Section } from '../../shared/kit/page';
 import { useItems } from '../../shared/pickers/item-picker';
-import { ItemDialog } from '../items/item-dialog';
+import { ItemDialog } from '../../shared/items/item-dialog';
 import { recipeMessages } from './messages';
 
 const KINDS = ['filling', 'piece', 'box'] as const;

@@ -3,7 +3,7 @@ import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
 import { DecimalField } from '../../shared/kit/decimal-field';
 import { ChoiceField, LongField, TextField } from '../../shared/kit/fields';
-import { unitOfMeasure } from '../batches/batch-readings';
+import { unitOfMeasure } from '../../shared/formats/measures';
 import { recipeMessages } from './messages';
 import type { CheckForm, StepForm, VersionForm } from './version-form';
 

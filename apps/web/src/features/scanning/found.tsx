@@ -7,7 +7,7 @@ import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
 import { Loaded } from '../../shared/kit/loaded';
 import { Caution, Page, Section } from '../../shared/kit/page';
-import { LotLink } from '../stock/lot-table';
+import { LotLink } from '../../shared/lots/lot-table';
 import { destinationOf } from './destination';
 import { foundMessages } from './messages';
 

@@ -8,7 +8,7 @@ import { useMessages } from '../../shared/language/catalogue';
 import { PaperLink } from '../../shared/kit/paper-link';
 import { ReasonDialog } from '../../shared/kit/reason-dialog';
 import { AdjustDialog, MoveDialog } from './lot-dialogs';
-import { stockMessages } from './messages';
+import { stockMessages } from '../../shared/lots/messages';
 
 type Lot = components['schemas']['LotView'];
 

@@ -4,8 +4,8 @@ import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
 import { Caution, State } from '../../shared/kit/page';
 import { Why } from '../../shared/kit/why';
-import { useLotDate } from './lot-state';
-import { stockMessages } from './messages';
+import { useLotDate } from '../../shared/lots/lot-state';
+import { stockMessages } from '../../shared/lots/messages';
 
 type Lot = components['schemas']['LotView'];
 

@@ -8,7 +8,7 @@ import { DecimalField } from '../../shared/kit/decimal-field';
 import { EditDialog } from '../../shared/kit/edit-dialog';
 import { OneOf, TextField } from '../../shared/kit/fields';
 import { PlacePicker } from '../../shared/pickers/party-pickers';
-import { stockMessages } from './messages';
+import { stockMessages } from '../../shared/lots/messages';
 
 type Lot = components['schemas']['LotView'];
 type Adjustment = components['schemas']['AdjustmentDto']['kind'];

@@ -8,7 +8,7 @@ import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
 import { Caution, Section, State } from '../../shared/kit/page';
 import { ReasonDialog } from '../../shared/kit/reason-dialog';
-import { stockMessages } from './messages';
+import { stockMessages } from '../../shared/lots/messages';
 
 type Lot = components['schemas']['LotView'];
 type Hold = components['schemas']['HoldView'];

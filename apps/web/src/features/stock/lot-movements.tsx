@@ -10,7 +10,7 @@ import { DataTable } from '../../shared/kit/data-table';
 import { Loaded } from '../../shared/kit/loaded';
 import { Section } from '../../shared/kit/page';
 import { ReasonDialog } from '../../shared/kit/reason-dialog';
-import { stockMessages } from './messages';
+import { stockMessages } from '../../shared/lots/messages';
 
 type Movement = components['schemas']['MovementView'];
 const REVERSIBLE = ['wasted', 'counted', 'sampled', 'returned'];

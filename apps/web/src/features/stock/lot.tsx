@@ -11,8 +11,8 @@ import { LotActions } from './lot-actions';
 import { LotDate } from './lot-date';
 import { LotHolds } from './lot-holds';
 import { LotMovements } from './lot-movements';
-import { LotState } from './lot-state';
-import { stockMessages } from './messages';
+import { LotState } from '../../shared/lots/lot-state';
+import { stockMessages } from '../../shared/lots/messages';
 
 type Lot = components['schemas']['LotView'];
 

@@ -12,7 +12,7 @@ import { ScanField } from '../../shared/scan/scan-field';
 import { useScans } from '../../shared/scan/use-scans';
 import { useFormats } from '../../shared/formats/use-formats';
 import { AdjustDialog } from './lot-dialogs';
-import { stockMessages } from './messages';
+import { stockMessages } from '../../shared/lots/messages';
 
 type Lot = components['schemas']['LotView'];
 

@@ -10,8 +10,8 @@ import { MoreButton } from '../../shared/kit/more-button';
 import { Page } from '../../shared/kit/page';
 import { ItemPicker } from '../../shared/pickers/item-picker';
 import { PlacePicker } from '../../shared/pickers/party-pickers';
-import { LotTable } from './lot-table';
-import { stockMessages } from './messages';
+import { LotTable } from '../../shared/lots/lot-table';
+import { stockMessages } from '../../shared/lots/messages';
 
 const STATES = ['on_hand', 'on_hold', 'expired', 'empty', 'refused'] as const;
 const KINDS = ['ingredient', 'packaging', 'filling', 'piece', 'box'] as const;

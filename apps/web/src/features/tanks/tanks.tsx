@@ -8,8 +8,8 @@ import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
 import { Loaded } from '../../shared/kit/loaded';
 import { Page, State } from '../../shared/kit/page';
-import { MouldingNav } from '../moulds/moulding-nav';
-import { LotLink } from '../stock/lot-table';
+import { MouldingNav } from '../../shared/rooms/moulding-nav';
+import { LotLink } from '../../shared/lots/lot-table';
 import { tankMessages } from './messages';
 import { AddTankDialog, EmptyDialog, TopUpDialog, type Tank } from './tank-dialogs';
 

@@ -10,10 +10,10 @@ import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
 import { Loaded } from '../../shared/kit/loaded';
 import { Page, Section } from '../../shared/kit/page';
-import { ReadingsDue } from '../diary/readings-due';
+import { ReadingsDue } from '../../shared/readings/readings-due';
 import { todayMessages } from './messages';
 
-const PlaceReadingDialog = lazy(async () => ({ default: (await import('../diary/diary-dialogs')).PlaceReadingDialog }));
+const PlaceReadingDialog = lazy(async () => ({ default: (await import('../../shared/readings/reading-dialogs')).PlaceReadingDialog }));
 
 /** Batches that were begun and not finished. */
 const InHand = () => {

@@ -9,7 +9,7 @@ import { PlacePicker, SupplierPicker } from '../../shared/pickers/party-pickers'
 import { ScanField } from '../../shared/scan/scan-field';
 import { useScans } from '../../shared/scan/use-scans';
 import { traceMessages } from './messages';
-import { TraceNav } from './trace-nav';
+import { TraceNav } from '../../shared/rooms/trace-nav';
 
 type Start = 'supplier' | 'item' | 'place';
 

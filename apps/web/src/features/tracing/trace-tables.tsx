@@ -4,7 +4,7 @@ import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
 import { DataTable } from '../../shared/kit/data-table';
 import { Section, State } from '../../shared/kit/page';
-import { LotLink } from '../stock/lot-table';
+import { LotLink } from '../../shared/lots/lot-table';
 import { traceMessages } from './messages';
 
 type Trace = components['schemas']['TraceView'];

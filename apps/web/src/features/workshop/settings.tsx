@@ -5,6 +5,7 @@ import { fieldErrors, ProblemError } from '../../api/problem';
 import type { components } from '../../api/schema';
 import { useChange, useRead } from '../../api/use-api';
 import { useMay } from '../../app/session';
+import { without } from '../../shared/formats/without';
 import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
 import { DecimalField } from '../../shared/kit/decimal-field';
@@ -23,9 +24,8 @@ const RULES = ['per_hour', 'per_piece', 'percent'] as const;
 const timeZones = (): readonly string[] => Intl.supportedValuesOf('timeZone');
 
 const changed = (before: Workshop, after: Workshop): Change => {
-  const { version: _version, settings: _settings, ...fields } = after;
   return Object.fromEntries(
-    Object.entries(fields).filter(
+    Object.entries(without(after, 'version', 'settings')).filter(
       ([key, value]) => JSON.stringify(value) !== JSON.stringify(before[key as keyof Workshop]),
     ),
   );

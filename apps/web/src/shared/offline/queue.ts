@@ -1,3 +1,4 @@
+import { without } from '../formats/without';
 import type { Problem } from '../../api/problem';
 
 /** One booking as it waits on the tablet. The key makes the service carry it out once only. */
@@ -66,6 +67,5 @@ export const sendWaiting = async (
 
 /** Puts a refused booking back among those that wait, to be tried again as it is. */
 export const tryAgain = async (store: BookingStore, booking: Booking): Promise<void> => {
-  const { refused: _reason, ...again } = booking;
-  await store.put(again);
+  await store.put(without(booking, 'refused'));
 };

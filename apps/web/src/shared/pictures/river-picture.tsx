@@ -82,7 +82,7 @@ export const RiverPicture = (props: Props) => {
   const nameOf = (key: string): string => (names.get(key) ?? key).replace('\n', ' ');
   const columns = columnsOf(drawn);
   const height = Math.max(260, drawn.nodes.length * 38);
-  const width = Math.max(1100, columns * 150);
+  const width = Math.max(1100, columns * 125);
   // About seven pixels a letter, in the room between two columns.
   const most = Math.max(8, Math.floor(width / columns / 7.5) - 2);
   return (

@@ -1,4 +1,4 @@
-import { catalogue } from '../../shared/language/catalogue';
+import { catalogue } from '../language/catalogue';
 
 export const diaryMessages = catalogue('diary', {
   title: ['Diary', 'Journal'],

@@ -1,4 +1,4 @@
-import { catalogue, useWords } from '../../shared/language/catalogue';
+import { catalogue, useWords } from './catalogue';
 
 /** Names of the parts of a composition and of nutrients, by the service's own keys. */
 export const partMessages = catalogue('parts', {

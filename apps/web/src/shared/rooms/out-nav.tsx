@@ -1,12 +1,12 @@
-import { useMessages } from '../../shared/language/catalogue';
-import { SubNav } from '../../shared/kit/sub-nav';
-import { dispatchMessages } from './messages';
+import { useMessages } from '../language/catalogue';
+import { SubNav } from '../kit/sub-nav';
+import { roomMessages } from './messages';
 
 export const OutNav = () => {
-  const t = useMessages(dispatchMessages);
+  const t = useMessages(roomMessages);
   return (
     <SubNav
-      label={t('rooms')}
+      label={t('out')}
       pages={[
         { to: '/out', label: t('sent') },
         { to: '/out/orders', label: t('orders') },

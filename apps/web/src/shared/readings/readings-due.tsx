@@ -1,9 +1,9 @@
 import { Button } from '@mantine/core';
 import { useRead } from '../../api/use-api';
-import { useFormats } from '../../shared/formats/use-formats';
-import { useMessages } from '../../shared/language/catalogue';
-import { Loaded } from '../../shared/kit/loaded';
-import { State } from '../../shared/kit/page';
+import { useFormats } from '../formats/use-formats';
+import { useMessages } from '../language/catalogue';
+import { Loaded } from '../kit/loaded';
+import { State } from '../kit/page';
 import { diaryMessages } from './messages';
 
 /** Places whose reading is due, each with the way to write it. */

@@ -1,4 +1,4 @@
-import { catalogue, useWords } from '../../shared/language/catalogue';
+import { catalogue, useWords } from './catalogue';
 
 export const allergenMessages = catalogue('allergens', {
   wheat: ['wheat', 'blé'],

@@ -1,8 +1,8 @@
 import type { components } from '../../api/schema';
-import { useFormats } from '../../shared/formats/use-formats';
-import { useMessages } from '../../shared/language/catalogue';
-import { useServiceWords } from '../../shared/language/words';
-import { State } from '../../shared/kit/page';
+import { useFormats } from '../formats/use-formats';
+import { useMessages } from '../language/catalogue';
+import { useServiceWords } from '../language/words';
+import { State } from '../kit/page';
 import { stockMessages } from './messages';
 
 type Lot = components['schemas']['LotView'];

@@ -1,4 +1,4 @@
-import { catalogue } from '../../shared/language/catalogue';
+import { catalogue } from '../language/catalogue';
 
 export const batchMessages = catalogue('batches', {
   kitchen: ['Kitchen', 'Cuisine'],

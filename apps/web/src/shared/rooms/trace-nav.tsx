@@ -1,12 +1,12 @@
-import { useMessages } from '../../shared/language/catalogue';
-import { SubNav } from '../../shared/kit/sub-nav';
-import { traceMessages } from './messages';
+import { useMessages } from '../language/catalogue';
+import { SubNav } from '../kit/sub-nav';
+import { roomMessages } from './messages';
 
 export const TraceNav = () => {
-  const t = useMessages(traceMessages);
+  const t = useMessages(roomMessages);
   return (
     <SubNav
-      label={t('rooms')}
+      label={t('trace')}
       pages={[
         { to: '/trace', label: t('find') },
         { to: '/trace/recalls', label: t('recalls') },

@@ -1,12 +1,12 @@
 import { Link } from '@tanstack/react-router';
 import { type Row, useList } from '../../api/use-list';
-import { useFormats } from '../../shared/formats/use-formats';
-import { useMessages } from '../../shared/language/catalogue';
-import { useServiceWords } from '../../shared/language/words';
-import { DataTable } from '../../shared/kit/data-table';
-import { Loaded } from '../../shared/kit/loaded';
-import { MoreButton } from '../../shared/kit/more-button';
-import { Section, State } from '../../shared/kit/page';
+import { useFormats } from '../formats/use-formats';
+import { useMessages } from '../language/catalogue';
+import { useServiceWords } from '../language/words';
+import { DataTable } from '../kit/data-table';
+import { Loaded } from '../kit/loaded';
+import { MoreButton } from '../kit/more-button';
+import { Section, State } from '../kit/page';
 import { batchMessages } from './messages';
 
 type Batch = Row<'/api/batches'>;

@@ -3,12 +3,12 @@ import { useState } from 'react';
 import { api, must } from '../../api/client';
 import type { components } from '../../api/schema';
 import { byId, seen } from '../../api/seen';
-import { useFormats } from '../../shared/formats/use-formats';
-import { useMessages } from '../../shared/language/catalogue';
-import { useServiceWords } from '../../shared/language/words';
-import { DecimalField } from '../../shared/kit/decimal-field';
-import { EditDialog } from '../../shared/kit/edit-dialog';
-import { LongField, OneOf, TextField, TickField } from '../../shared/kit/fields';
+import { useFormats } from '../formats/use-formats';
+import { useMessages } from '../language/catalogue';
+import { useServiceWords } from '../language/words';
+import { DecimalField } from '../kit/decimal-field';
+import { EditDialog } from '../kit/edit-dialog';
+import { LongField, OneOf, TextField, TickField } from '../kit/fields';
 import { changeOf, formOf, unitOf, type ItemForm } from './item-form';
 import { itemMessages } from './messages';
 

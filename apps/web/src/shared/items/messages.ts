@@ -1,4 +1,4 @@
-import { catalogue } from '../../shared/language/catalogue';
+import { catalogue } from '../language/catalogue';
 
 export const itemMessages = catalogue('items', {
   title: ['Ingredients and packaging', 'Ingrédients et emballages'],

@@ -1,8 +1,8 @@
 import { Link } from '@tanstack/react-router';
 import type { components } from '../../api/schema';
-import { useFormats } from '../../shared/formats/use-formats';
-import { useMessages } from '../../shared/language/catalogue';
-import { DataTable } from '../../shared/kit/data-table';
+import { useFormats } from '../formats/use-formats';
+import { useMessages } from '../language/catalogue';
+import { DataTable } from '../kit/data-table';
 import { LotState, useLotDate } from './lot-state';
 import { stockMessages } from './messages';
 

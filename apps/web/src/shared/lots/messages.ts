@@ -1,9 +1,8 @@
-import { catalogue } from '../../shared/language/catalogue';
+import { catalogue } from '../language/catalogue';
 
 export const stockMessages = catalogue('stock', {
   title: ['Store', 'Réserve'],
   lead: ['What is here, oldest date first.', 'Ce qui est là, date la plus proche d’abord.'],
-  rooms: ['Store', 'Réserve'],
   lots: ['Lots', 'Lots'],
   count: ['Count the stock', 'Inventaire'],
   state: ['State', 'État'],
