@@ -62,17 +62,6 @@ export class Client {
   }
 }
 
-export interface TestService {
-  readonly app: NestExpressApplication;
-  /** http://127.0.0.1:port */
-  readonly origin: string;
-  readonly databaseUrl: string;
-  readonly clock: Clock;
-  readonly anonymous: Client;
-  readonly as: Readonly<Record<TestRole, Client>>;
-  close(): Promise<void>;
-}
-
 const tokenFor = async (origin: string, name: string): Promise<string> => {
   const answer = await request(origin)
     .post('/api/session')
@@ -81,11 +70,17 @@ const tokenFor = async (origin: string, name: string): Promise<string> => {
   return (answer.body as { token: string }).token;
 };
 
-/**
- * The whole service on a database of its own, listening on a free port, with a person of each role
- * signed in (named "The owner", "The maker", …).
- */
-export const startTestService = async (): Promise<TestService> => {
+export interface RunningService {
+  readonly app: NestExpressApplication;
+  /** http://127.0.0.1:port */
+  readonly origin: string;
+  readonly databaseUrl: string;
+  readonly clock: Clock;
+  close(): Promise<void>;
+}
+
+/** The whole service on an empty database of its own, listening on a free port. */
+export const startEmptyService = async (): Promise<RunningService> => {
   const database = await createTestDatabase();
   const config = {
     ...readConfig({ PORT: '0', LOG_LEVEL: 'silent' }),
@@ -93,13 +88,34 @@ export const startTestService = async (): Promise<TestService> => {
   };
   const app = await createApp(config, database.url);
   await app.listen(0, '127.0.0.1');
-  const origin = (await app.getUrl()).replace('[::1]', '127.0.0.1');
-  const token = await app.get(FirstOwnerService).invite();
+  return {
+    app,
+    origin: (await app.getUrl()).replace('[::1]', '127.0.0.1'),
+    databaseUrl: database.url,
+    clock: app.get(Clock),
+    close: async () => {
+      await app.close();
+      await database.drop();
+    },
+  };
+};
+
+export interface TestService extends RunningService {
+  readonly anonymous: Client;
+  readonly as: Readonly<Record<TestRole, Client>>;
+}
+
+/** Signs the owner up and a person of each role in (named "The owner", "The maker", …). */
+export const signUp = async (
+  origin: string,
+  ownerToken: string | undefined,
+): Promise<{ as: TestService['as']; token: string }> => {
   await request(origin)
     .post('/api/session/first-owner')
-    .send({ token, name: 'The owner', password: PASSWORD })
+    .send({ token: ownerToken, name: 'The owner', password: PASSWORD })
     .expect(201);
-  const owner = new Client(origin, await tokenFor(origin, 'The owner'));
+  const token = await tokenFor(origin, 'The owner');
+  const owner = new Client(origin, token);
   const client = async (role: TestRole): Promise<Client> => {
     const name = `The ${role}`;
     await owner.post('/users', { name, role, password: PASSWORD, pin: '4711' }).expect(201);
@@ -111,16 +127,13 @@ export const startTestService = async (): Promise<TestService> => {
     seller: await client('seller'),
     auditor: await client('auditor'),
   };
-  return {
-    app,
-    origin,
-    databaseUrl: database.url,
-    clock: app.get(Clock),
-    anonymous: new Client(origin, undefined),
-    as,
-    close: async () => {
-      await app.close();
-      await database.drop();
-    },
-  };
+  return { as, token };
+};
+
+/** A service with a person of each role signed in. */
+export const startTestService = async (): Promise<TestService> => {
+  const running = await startEmptyService();
+  const invited = await running.app.get(FirstOwnerService).invite();
+  const { as } = await signUp(running.origin, invited);
+  return { ...running, anonymous: new Client(running.origin, undefined), as };
 };

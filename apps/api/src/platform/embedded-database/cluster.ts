@@ -101,6 +101,9 @@ export const writeSettings = (home: DataHome, port: number, durable: boolean): v
     "timezone = 'UTC'",
     "log_timezone = 'UTC'",
     "log_line_prefix = '%m [%p] '",
+    // Statements and their values name people; conflicts that are simply tried again are many.
+    "log_error_verbosity = 'terse'",
+    "log_min_error_statement = 'panic'",
   ];
   const file = join(home.cluster, SETTINGS_FILE);
   writeFileSync(file, `${lines.join('\n')}\n`, { mode: 0o600 });
