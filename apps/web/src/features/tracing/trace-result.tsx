@@ -33,6 +33,7 @@ export const TraceResult = ({ trace }: { readonly trace: Trace }) => {
   );
   const gathered = useCallback(
     (kind: string, count: number) => t('others', { count, kind: word(kind) }),
+    // As above: the words follow the language.
     // eslint-disable-next-line react-hooks/exhaustive-deps
     [],
   );
@@ -51,15 +52,30 @@ export const TraceResult = ({ trace }: { readonly trace: Trace }) => {
       {trace.sharesProblem !== null && <p className="problem">{trace.sharesProblem}</p>}
       {river.flows.length > 0 && (
         <Suspense fallback={null}>
-          <RiverPicture title={t('river')} river={river} middle={middle} gathered={gathered} csvName="trace" onOpen={open} />
+          <RiverPicture
+            title={t('river')}
+            river={river}
+            middle={middle}
+            gathered={gathered}
+            csvName="trace"
+            onOpen={open}
+          />
         </Suspense>
       )}
       {trace.direction !== 'forward' && (
-        <LotsOfTrace title={t('behindTitle')} lots={trace.lots.filter(({ side }) => side === 'behind')} csvName="trace-behind" />
+        <LotsOfTrace
+          title={t('behindTitle')}
+          lots={trace.lots.filter(({ side }) => side === 'behind')}
+          csvName="trace-behind"
+        />
       )}
       {trace.direction !== 'back' && (
         <>
-          <LotsOfTrace title={t('aheadTitle')} lots={trace.lots.filter(({ side }) => side === 'ahead')} csvName="trace-ahead" />
+          <LotsOfTrace
+            title={t('aheadTitle')}
+            lots={trace.lots.filter(({ side }) => side === 'ahead')}
+            csvName="trace-ahead"
+          />
           <DispatchesOfTrace trace={trace} />
         </>
       )}
