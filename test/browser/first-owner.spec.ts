@@ -39,8 +39,14 @@ describe('somebody who has never seen it', () => {
     await page.getByRole('link', { name: 'People' }).click();
     await page.getByRole('button', { name: 'Add a person' }).click();
     await page.getByRole('dialog').getByLabel(/^Name/).fill('Tom');
-    await page.getByRole('dialog').getByLabel(/^Password/).fill('another long secret');
-    await page.getByRole('dialog').getByLabel(/^Bench PIN/).fill('2468');
+    await page
+      .getByRole('dialog')
+      .getByLabel(/^Password/)
+      .fill('another long secret');
+    await page
+      .getByRole('dialog')
+      .getByLabel(/^Bench PIN/)
+      .fill('2468');
     await page.getByRole('dialog').getByRole('button', { name: 'Save' }).click();
     await page.getByRole('cell', { name: 'Tom', exact: true }).waitFor();
 
@@ -60,7 +66,10 @@ describe('somebody who has never seen it', () => {
   it('takes goods in: the lot without a specification is on hold by itself, and says why', async () => {
     const { page } = device;
     await page.goto('/goods-in/new');
-    await page.getByLabel(/^Supplier/).first().selectOption({ label: 'Dairy of the example' });
+    await page
+      .getByLabel(/^Supplier/)
+      .first()
+      .selectOption({ label: 'Dairy of the example' });
     await page.getByRole('combobox', { name: 'Item' }).click();
     await page.getByRole('option', { name: 'Cream 35 %' }).click();
     await page.getByLabel(/^Supplier’s lot/).fill('CR-77');

@@ -23,16 +23,24 @@ const cleanings = async (): Promise<number> => {
   const answer = await device.context.request.get('/api/diary', {
     params: { from: day(-1), to: day(0) },
   });
-  const { days } = (await answer.json()) as { days: { entries: { kind: string; what: string; subject: string }[] }[] };
-  return days.flatMap(({ entries }) => entries).filter((entry) => `${entry.what}${entry.subject}`.includes('slab')).length;
+  const { days } = (await answer.json()) as {
+    days: { entries: { kind: string; what: string; subject: string }[] }[];
+  };
+  return days
+    .flatMap(({ entries }) => entries)
+    .filter((entry) => `${entry.what}${entry.subject}`.includes('slab')).length;
 };
 
-const day = (from: number): string => new Date(Date.now() + from * 86_400_000).toISOString().slice(0, 10);
+const day = (from: number): string =>
+  new Date(Date.now() + from * 86_400_000).toISOString().slice(0, 10);
 
 const bookCleaning = async (what: string): Promise<void> => {
   const { page } = device;
   await page.getByRole('button', { name: 'Write a cleaning' }).click();
-  await page.getByRole('dialog').getByLabel(/^What was cleaned/).fill(what);
+  await page
+    .getByRole('dialog')
+    .getByLabel(/^What was cleaned/)
+    .fill(what);
   await page.getByRole('dialog').getByRole('button', { name: 'Save' }).click();
   await page.getByRole('dialog').waitFor({ state: 'detached' });
 };
@@ -52,21 +60,31 @@ describe('a tablet that loses the network', () => {
     await page.reload();
     await page.getByText('2 bookings wait on this device').waitFor();
     await context.setOffline(false);
-    await page.getByText('2 bookings wait on this device').waitFor({ state: 'detached', timeout: 40_000 });
+    await page
+      .getByText('2 bookings wait on this device')
+      .waitFor({ state: 'detached', timeout: 40_000 });
     expect(await cleanings()).toBe(2);
   });
 
   it('explains a booking that things overtook, and lets the person give it up', async () => {
     const { page, context } = device;
-    const lots = (await (await context.request.get('/api/lots?state=on_hand&kind=ingredient&limit=1')).json()) as {
+    const lots = (await (
+      await context.request.get('/api/lots?state=on_hand&kind=ingredient&limit=1')
+    ).json()) as {
       items: { code: string }[];
     };
     const code = lots.items[0]?.code ?? '';
     await page.goto(`/store/lots/${code}`);
     await page.getByRole('button', { name: 'Count or throw away' }).click();
     await page.getByRole('dialog').getByText('Thrown away').click();
-    await page.getByRole('dialog').getByLabel(/^Quantity/).fill('999999999');
-    await page.getByRole('dialog').getByLabel(/^Reason/).fill('dropped');
+    await page
+      .getByRole('dialog')
+      .getByLabel(/^Quantity/)
+      .fill('999999999');
+    await page
+      .getByRole('dialog')
+      .getByLabel(/^Reason/)
+      .fill('dropped');
     await context.setOffline(true);
     await page.getByRole('dialog').getByRole('button', { name: 'Save' }).click();
     await page.getByText('1 booking waits on this device').waitFor();

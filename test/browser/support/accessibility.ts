@@ -14,8 +14,14 @@ interface Violation {
 export const accessibilityFaults = async (page: Page): Promise<string[]> => {
   await page.evaluate(SCRIPT);
   const found = await page.evaluate(async (rules) => {
-    const axe = (globalThis as unknown as { axe: { run: (of: unknown, with_: unknown) => Promise<{ violations: Violation[] }> } }).axe;
+    const axe = (
+      globalThis as unknown as {
+        axe: { run: (of: unknown, with_: unknown) => Promise<{ violations: Violation[] }> };
+      }
+    ).axe;
     return (await axe.run(document, { runOnly: rules })).violations;
   }, RULES);
-  return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`);
+  return found.map(
+    ({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`,
+  );
 };

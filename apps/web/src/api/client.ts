@@ -30,7 +30,9 @@ export const must = async <T>(asked: Promise<Answer<T>>): Promise<T> => {
 export type GetPath = PathsWithMethod<paths, 'get'>;
 export type PostPath = PathsWithMethod<paths, 'post'>;
 export type GetInit<P extends GetPath> = FetchOptions<paths[P]['get']>;
-export type Read<P extends GetPath> = SuccessResponseJSON<paths[P]['get'] & Record<string, unknown>>;
+export type Read<P extends GetPath> = SuccessResponseJSON<
+  paths[P]['get'] & Record<string, unknown>
+>;
 export type Written<P extends PostPath> = SuccessResponseJSON<
   paths[P]['post'] & Record<string, unknown>
 >;
@@ -42,9 +44,7 @@ export type Body<P extends PostPath> = paths[P]['post'] extends {
 
 /** Reads a path of the service; typed by the document, one place to cast. */
 export const read = <P extends GetPath>(path: P, init?: GetInit<P>): Promise<Read<P>> =>
-  must(
-    (api.GET as (path: GetPath, init?: unknown) => Promise<Answer<Read<P>>>)(path, init),
-  );
+  must((api.GET as (path: GetPath, init?: unknown) => Promise<Answer<Read<P>>>)(path, init));
 
 /** A path template with its parameters filled in. */
 export const fill = (path: string, values: Readonly<Record<string, string>> = {}): string =>

@@ -1,7 +1,16 @@
 import { useMutation, useQuery, useQueryClient, type UseQueryResult } from '@tanstack/react-query';
 import { useSession } from '../app/session';
 import { book, type Booked } from '../shared/offline/bookings';
-import { type Body, fill, type GetInit, type GetPath, type PostPath, read, type Read, type Written } from './client';
+import {
+  type Body,
+  fill,
+  type GetInit,
+  type GetPath,
+  type PostPath,
+  read,
+  type Read,
+  type Written,
+} from './client';
 
 interface ReadOptions {
   readonly enabled?: boolean;
@@ -17,12 +26,12 @@ export const useRead = <P extends GetPath>(
   const ask = ({ signal }: { readonly signal: AbortSignal }): Promise<unknown> =>
     read(path, { ...init, signal } as unknown as GetInit<P>);
   const before = (previous: unknown): unknown => previous;
-  return useQuery<unknown>({
+  return useQuery({
     queryKey: [path, init ?? null],
     queryFn: ask,
     enabled: options.enabled ?? true,
     ...(options.keep === true ? { placeholderData: before } : {}),
-  }) as UseQueryResult<Read<P>>;
+  });
 };
 
 export interface BookingOf<P extends PostPath> {

@@ -42,9 +42,10 @@ export const useList = <P extends ListPath>(
   const rows = pages.data?.pages.flatMap((page) => page.items) ?? [];
   return {
     rows,
-    query: { ...pages, data: pages.data === undefined ? undefined : rows } as unknown as UseQueryResult<
-      readonly Row<P>[]
-    >,
+    query: {
+      ...pages,
+      data: pages.data === undefined ? undefined : rows,
+    } as unknown as UseQueryResult<readonly Row<P>[]>,
     more: pages.hasNextPage ? () => void pages.fetchNextPage() : undefined,
   };
 };

@@ -16,5 +16,5 @@ export const useSession = (): Session => {
 /** Whether the person may book what these roles book; the owner always may. */
 export const useMay = (...roles: readonly Role[]): boolean => {
   const { role } = useSession();
-  return role === 'owner' || roles.includes(role as Role);
+  return role === 'owner' || roles.includes(role);
 };

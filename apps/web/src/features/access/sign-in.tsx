@@ -40,7 +40,13 @@ const SignIn = () => {
             void go();
           }}
         >
-          <TextField label={t('name')} value={name} onChange={setName} autoComplete="username" required />
+          <TextField
+            label={t('name')}
+            value={name}
+            onChange={setName}
+            autoComplete="username"
+            required
+          />
           <TextField
             label={t('password')}
             type="password"

@@ -41,7 +41,7 @@ const SwitchPerson = ({ onClose }: { readonly onClose: () => void }) => {
   };
   const leave = async (): Promise<void> => {
     await must(api.DELETE('/api/session')).catch(() => undefined);
-    navigator.serviceWorker?.controller?.postMessage('forget');
+    if ('serviceWorker' in navigator) navigator.serviceWorker.controller?.postMessage('forget');
     queries.clear();
     window.location.assign('/');
   };

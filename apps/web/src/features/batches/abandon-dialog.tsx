@@ -8,7 +8,13 @@ import { batchMessages } from '../../shared/batches/messages';
 import { useBatchBooking, type Batch } from './use-batch-booking';
 
 /** Gives a batch up: what goes back to its lots is ticked, the rest is thrown away. */
-export const AbandonDialog = ({ batch, onClose }: { readonly batch: Batch; readonly onClose: () => void }) => {
+export const AbandonDialog = ({
+  batch,
+  onClose,
+}: {
+  readonly batch: Batch;
+  readonly onClose: () => void;
+}) => {
   const t = useMessages(batchMessages);
   const kit = useMessages(kitMessages);
   const formats = useFormats();
@@ -22,7 +28,11 @@ export const AbandonDialog = ({ batch, onClose }: { readonly batch: Batch; reado
       confirm={t('abandon')}
       onClose={onClose}
       onSave={() =>
-        book('/api/batches/{id}/abandon', { reason, returnedDrawIds: [...back] }, t('abandonLabel', { batch: batch.code }))
+        book(
+          '/api/batches/{id}/abandon',
+          { reason, returnedDrawIds: [...back] },
+          t('abandonLabel', { batch: batch.code }),
+        )
       }
     >
       {(errors) => (
@@ -34,11 +44,20 @@ export const AbandonDialog = ({ batch, onClose }: { readonly batch: Batch; reado
                 key={draw.id}
                 label={`${draw.itemName} · ${draw.lotCode} · ${formats.quantity(draw.quantity, draw.unit)}`}
                 checked={back.includes(draw.id)}
-                onChange={(on) => setBack(on ? [...back, draw.id] : back.filter((id) => id !== draw.id))}
+                onChange={(on) =>
+                  setBack(on ? [...back, draw.id] : back.filter((id) => id !== draw.id))
+                }
               />
             ))}
           </div>
-          <TextField label={kit('reason')} value={reason} maxLength={500} onChange={setReason} error={errors['reason']} required />
+          <TextField
+            label={kit('reason')}
+            value={reason}
+            maxLength={500}
+            onChange={setReason}
+            error={errors['reason']}
+            required
+          />
         </>
       )}
     </EditDialog>

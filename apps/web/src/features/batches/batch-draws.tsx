@@ -29,11 +29,37 @@ export const BatchDraws = (props: { readonly batch: Batch; readonly mayBook: boo
         rowKey={({ id }) => id}
         csvName={`draws-${batch.code}`}
         columns={[
-          { key: 'item', title: t('item'), cell: (draw) => draw.itemName, text: (draw) => draw.itemName },
-          { key: 'lot', title: t('lot'), cell: (draw) => <LotLink code={draw.lotCode} />, text: (draw) => draw.lotCode },
-          { key: 'role', title: t('role'), cell: (draw) => word(draw.role), text: (draw) => draw.role },
-          { key: 'quantity', title: t('quantity'), numeric: true, cell: (draw) => formats.quantity(draw.quantity, draw.unit), text: (draw) => draw.quantity },
-          { key: 'at', title: t('since'), cell: (draw) => formats.instant(draw.at), text: (draw) => draw.at },
+          {
+            key: 'item',
+            title: t('item'),
+            cell: (draw) => draw.itemName,
+            text: (draw) => draw.itemName,
+          },
+          {
+            key: 'lot',
+            title: t('lot'),
+            cell: (draw) => <LotLink code={draw.lotCode} />,
+            text: (draw) => draw.lotCode,
+          },
+          {
+            key: 'role',
+            title: t('role'),
+            cell: (draw) => word(draw.role),
+            text: (draw) => draw.role,
+          },
+          {
+            key: 'quantity',
+            title: t('quantity'),
+            numeric: true,
+            cell: (draw) => formats.quantity(draw.quantity, draw.unit),
+            text: (draw) => draw.quantity,
+          },
+          {
+            key: 'at',
+            title: t('since'),
+            cell: (draw) => formats.instant(draw.at),
+            text: (draw) => draw.at,
+          },
           {
             key: 'back',
             title: '',
@@ -54,13 +80,21 @@ export const BatchDraws = (props: { readonly batch: Batch; readonly mayBook: boo
       />
       {open !== undefined && (
         <ReasonDialog
-          title={t('putBackTitle', { quantity: formats.quantity(open.quantity, open.unit), lot: open.lotCode })}
+          title={t('putBackTitle', {
+            quantity: formats.quantity(open.quantity, open.unit),
+            lot: open.lotCode,
+          })}
           confirm={t('putBack')}
           onClose={() => setOpen(undefined)}
           onReason={(reason) =>
-            book('/api/batches/{id}/draws/{drawId}/reversal', { reason }, t('putBackLabel', { lot: open.lotCode }), {
-              drawId: open.id,
-            })
+            book(
+              '/api/batches/{id}/draws/{drawId}/reversal',
+              { reason },
+              t('putBackLabel', { lot: open.lotCode }),
+              {
+                drawId: open.id,
+              },
+            )
           }
         />
       )}

@@ -24,7 +24,8 @@ const LineCard = (props: { readonly line: Line; readonly onDraw: (() => void) | 
           {next === undefined && !enough && t('noLots')}
           {next !== undefined && (
             <>
-              <code>{next.lotCode}</code> {next.date !== null && t('until', { day: formats.day(next.date) })}
+              <code>{next.lotCode}</code>{' '}
+              {next.date !== null && t('until', { day: formats.day(next.date) })}
               {next.tankName !== null && ` ${t('inTank', { tank: next.tankName })}`}
             </>
           )}
@@ -32,11 +33,18 @@ const LineCard = (props: { readonly line: Line; readonly onDraw: (() => void) | 
       </div>
       <div className="bench-figure">
         <span className="figure-large">{formats.quantity(line.drawnQuantity, line.unit)}</span>
-        <span className="quiet">{t('of', { planned: formats.quantity(line.plannedQuantity, line.unit) })}</span>
+        <span className="quiet">
+          {t('of', { planned: formats.quantity(line.plannedQuantity, line.unit) })}
+        </span>
         {enough && <State tone="good">{t('enough')}</State>}
       </div>
       {onDraw !== undefined && (
-        <Button size="lg" variant={enough ? 'default' : 'filled'} aria-label={t('drawTitle', { item: line.itemName })} onClick={onDraw}>
+        <Button
+          size="lg"
+          variant={enough ? 'default' : 'filled'}
+          aria-label={t('drawTitle', { item: line.itemName })}
+          onClick={onDraw}
+        >
           {enough ? t('drawMore') : t('draw')}
         </Button>
       )}
@@ -45,7 +53,10 @@ const LineCard = (props: { readonly line: Line; readonly onDraw: (() => void) | 
 };
 
 /** The recipe's lines at the bench: how much is in, and the lot to take next. */
-export const BatchLines = (props: { readonly lines: readonly Line[]; readonly onDraw: ((line: Line) => void) | undefined }) => (
+export const BatchLines = (props: {
+  readonly lines: readonly Line[];
+  readonly onDraw: ((line: Line) => void) | undefined;
+}) => (
   <ul className="plain-list">
     {props.lines.map((line) => (
       <LineCard

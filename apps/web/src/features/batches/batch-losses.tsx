@@ -12,7 +12,14 @@ import { batchMessages } from '../../shared/batches/messages';
 import { useBatchBooking, type Batch } from './use-batch-booking';
 
 type LossKind = components['schemas']['LossDto']['kind'];
-export const LOSS_KINDS: readonly LossKind[] = ['steam', 'held_back', 'scrapings', 'rejects', 'samples', 'other'];
+export const LOSS_KINDS: readonly LossKind[] = [
+  'steam',
+  'held_back',
+  'scrapings',
+  'rejects',
+  'samples',
+  'other',
+];
 
 const LossDialog = (props: { readonly batch: Batch; readonly onClose: () => void }) => {
   const { batch, onClose } = props;
@@ -31,15 +38,33 @@ const LossDialog = (props: { readonly batch: Batch; readonly onClose: () => void
       onSave={() =>
         book(
           '/api/batches/{id}/losses',
-          { kind, massGrams: mass, ...(lotCode === '' ? {} : { lotCode }), ...(note === '' ? {} : { note }) },
+          {
+            kind,
+            massGrams: mass,
+            ...(lotCode === '' ? {} : { lotCode }),
+            ...(note === '' ? {} : { note }),
+          },
           t('lossLabel', { kind: word(kind), mass: formats.mass(mass), batch: batch.code }),
         )
       }
     >
       {(errors) => (
         <>
-          <OneOf label={t('lossKind')} value={kind} onChange={(next) => setKind(next as LossKind)} choices={LOSS_KINDS.map((one) => ({ value: one, label: word(one) }))} />
-          <DecimalField label={t('mass')} unit="g" weigh value={mass} onChange={setMass} error={errors['massGrams']} required />
+          <OneOf
+            label={t('lossKind')}
+            value={kind}
+            onChange={(next) => setKind(next as LossKind)}
+            choices={LOSS_KINDS.map((one) => ({ value: one, label: word(one) }))}
+          />
+          <DecimalField
+            label={t('mass')}
+            unit="g"
+            weigh
+            value={mass}
+            onChange={setMass}
+            error={errors['massGrams']}
+            required
+          />
           {kind === 'held_back' && (
             <ChoiceField
               label={t('lossLot')}
@@ -49,7 +74,10 @@ const LossDialog = (props: { readonly batch: Batch; readonly onClose: () => void
               error={errors['lotCode']}
               choices={batch.draws
                 .filter(({ reversed }) => !reversed)
-                .map((draw) => ({ value: draw.lotCode, label: `${draw.itemName} ${draw.lotCode}` }))}
+                .map((draw) => ({
+                  value: draw.lotCode,
+                  label: `${draw.itemName} ${draw.lotCode}`,
+                }))}
             />
           )}
           <TextField label={t('note')} value={note} onChange={setNote} error={errors['note']} />
@@ -70,7 +98,13 @@ export const BatchLosses = (props: { readonly batch: Batch; readonly mayBook: bo
   return (
     <Section
       title={t('balance')}
-      actions={mayBook && <Button variant="default" onClick={() => setOpen(true)}>{t('addLoss')}</Button>}
+      actions={
+        mayBook && (
+          <Button variant="default" onClick={() => setOpen(true)}>
+            {t('addLoss')}
+          </Button>
+        )
+      }
     >
       <Facts>
         <Fact name={t('in')}>{formats.mass(balance.drawnGrams)}</Fact>
@@ -82,7 +116,8 @@ export const BatchLosses = (props: { readonly batch: Batch; readonly mayBook: bo
       <ul className="plain-list">
         {batch.losses.map((loss) => (
           <li key={loss.id} className="row line">
-            {word(loss.kind)} <strong>{formats.mass(loss.massGrams)}</strong> {loss.lotCode !== null && <code>{loss.lotCode}</code>} {loss.note}
+            {word(loss.kind)} <strong>{formats.mass(loss.massGrams)}</strong>{' '}
+            {loss.lotCode !== null && <code>{loss.lotCode}</code>} {loss.note}
             {loss.reversed && <em>({t('reversed')})</em>}
           </li>
         ))}

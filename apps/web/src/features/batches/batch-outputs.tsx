@@ -28,7 +28,11 @@ export const BatchOutputs = ({ batch }: { readonly batch: Batch }) => {
             <span>{dateOf(output)}</span>
             <span className="quiet">{formats.money(output.cost)}</span>
             {batch.kind !== 'cook' && (
-              <Link to="/packing/labels/$code" params={{ code: output.lotCode }} className="button-link">
+              <Link
+                to="/packing/labels/$code"
+                params={{ code: output.lotCode }}
+                className="button-link"
+              >
                 {t('label')}
               </Link>
             )}

@@ -16,24 +16,38 @@ import { useBatchBooking, type Batch } from './use-batch-booking';
 type Due = components['schemas']['DueReadingView'];
 type Measure = components['schemas']['ReadingDto']['measure'];
 
-const MEASURES: readonly Measure[] = ['temp_c', 'water_activity', 'ph', 'brix', 'humidity_percent', 'mass_g'];
+const MEASURES: readonly Measure[] = [
+  'temp_c',
+  'water_activity',
+  'ph',
+  'brix',
+  'humidity_percent',
+  'mass_g',
+];
 export const useLimits = () => {
   const t = useMessages(batchMessages);
   const formats = useFormats();
   return (low: string | null, high: string | null): string => {
-    if (low !== null && high !== null) return t('limits', { low: formats.number(low), high: formats.number(high) });
+    if (low !== null && high !== null)
+      return t('limits', { low: formats.number(low), high: formats.number(high) });
     if (low !== null) return t('limitLow', { low: formats.number(low) });
     return high === null ? '' : t('limitHigh', { high: formats.number(high) });
   };
 };
 
-const ReadingDialog = (props: { readonly batch: Batch; readonly due: Due | undefined; readonly onClose: () => void }) => {
+const ReadingDialog = (props: {
+  readonly batch: Batch;
+  readonly due: Due | undefined;
+  readonly onClose: () => void;
+}) => {
   const { batch, due, onClose } = props;
   const t = useMessages(batchMessages);
   const word = useServiceWords();
   const limits = useLimits();
   const book = useBatchBooking(batch);
-  const [measure, setMeasure] = useState<Measure>((due?.measure as Measure | undefined) ?? 'temp_c');
+  const [measure, setMeasure] = useState<Measure>(
+    (due?.measure as Measure | undefined) ?? 'temp_c',
+  );
   const [value, setValue] = useState('');
   const [corrective, setCorrective] = useState('');
   const [instrument, setInstrument] = useState('');
@@ -58,7 +72,12 @@ const ReadingDialog = (props: { readonly batch: Batch; readonly due: Due | undef
       {(errors) => (
         <>
           {due === undefined && (
-            <ChoiceField label={t('measure')} value={measure} onChange={(next) => setMeasure(next as Measure)} choices={MEASURES.map((one) => ({ value: one, label: word(one) }))} />
+            <ChoiceField
+              label={t('measure')}
+              value={measure}
+              onChange={(next) => setMeasure(next as Measure)}
+              choices={MEASURES.map((one) => ({ value: one, label: word(one) }))}
+            />
           )}
           <DecimalField
             label={word(measure)}
@@ -69,8 +88,18 @@ const ReadingDialog = (props: { readonly batch: Batch; readonly due: Due | undef
             error={errors['value']}
             required
           />
-          <TextField label={t('instrument')} value={instrument} onChange={setInstrument} error={errors['instrument']} />
-          <TextField label={t('corrective')} value={corrective} onChange={setCorrective} error={errors['correctiveAction']} />
+          <TextField
+            label={t('instrument')}
+            value={instrument}
+            onChange={setInstrument}
+            error={errors['instrument']}
+          />
+          <TextField
+            label={t('corrective')}
+            value={corrective}
+            onChange={setCorrective}
+            error={errors['correctiveAction']}
+          />
         </>
       )}
     </EditDialog>
@@ -88,7 +117,13 @@ export const BatchReadings = (props: { readonly batch: Batch; readonly mayBook: 
   return (
     <Section
       title={t('readings')}
-      actions={mayBook && <Button variant="default" onClick={() => setOpen('free')}>{t('takeReading')}</Button>}
+      actions={
+        mayBook && (
+          <Button variant="default" onClick={() => setOpen('free')}>
+            {t('takeReading')}
+          </Button>
+        )
+      }
     >
       {batch.readingsDue.map((due) => (
         <div key={`${due.step}-${due.measure}`} className="row line">
@@ -104,25 +139,54 @@ export const BatchReadings = (props: { readonly batch: Batch; readonly mayBook: 
           rowKey={({ id }) => id}
           csvName={`readings-${batch.code}`}
           columns={[
-            { key: 'step', title: t('step'), cell: (row) => row.step, text: (row) => row.step ?? '' },
-            { key: 'measure', title: t('measure'), cell: (row) => word(row.measure), text: (row) => row.measure },
-            { key: 'value', title: t('value'), numeric: true, cell: (row) => `${formats.number(row.value)} ${unitOfMeasure(row.measure)}`, text: (row) => row.value },
+            {
+              key: 'step',
+              title: t('step'),
+              cell: (row) => row.step,
+              text: (row) => row.step ?? '',
+            },
+            {
+              key: 'measure',
+              title: t('measure'),
+              cell: (row) => word(row.measure),
+              text: (row) => row.measure,
+            },
+            {
+              key: 'value',
+              title: t('value'),
+              numeric: true,
+              cell: (row) => `${formats.number(row.value)} ${unitOfMeasure(row.measure)}`,
+              text: (row) => row.value,
+            },
             {
               key: 'verdict',
               title: t('state'),
               cell: (row) => (
-                <State tone={row.verdict === 'in' ? 'good' : row.verdict === 'no_limit' ? 'plain' : 'warn'}>
+                <State
+                  tone={
+                    row.verdict === 'in' ? 'good' : row.verdict === 'no_limit' ? 'plain' : 'warn'
+                  }
+                >
                   {word(row.verdict)}
                 </State>
               ),
               text: (row) => row.verdict,
             },
-            { key: 'done', title: t('corrective'), cell: (row) => row.correctiveAction, text: (row) => row.correctiveAction ?? '' },
+            {
+              key: 'done',
+              title: t('corrective'),
+              cell: (row) => row.correctiveAction,
+              text: (row) => row.correctiveAction ?? '',
+            },
           ]}
         />
       )}
       {open !== undefined && (
-        <ReadingDialog batch={batch} due={open === 'free' ? undefined : open} onClose={() => setOpen(undefined)} />
+        <ReadingDialog
+          batch={batch}
+          due={open === 'free' ? undefined : open}
+          onClose={() => setOpen(undefined)}
+        />
       )}
     </Section>
   );

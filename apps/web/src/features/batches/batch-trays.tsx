@@ -12,17 +12,27 @@ import { batchMessages } from '../../shared/batches/messages';
 import { useBatchBooking, type Batch } from './use-batch-booking';
 
 const useDesignOf = (tag: string) => {
-  const mould = useRead('/api/moulds/{tag}', { params: { path: { tag } } }, { enabled: tag.length > 2 });
+  const mould = useRead(
+    '/api/moulds/{tag}',
+    { params: { path: { tag } } },
+    { enabled: tag.length > 2 },
+  );
   const designs = useList('/api/mould-designs');
   return { mould, design: designs.rows.find((design) => design.id === mould.data?.designId) };
 };
 
 /** A tray is filled: which one, how many cavities, and a tap on each reject. */
-export const TrayDialog = (props: { readonly batch: Batch; readonly tag: string; readonly onClose: () => void }) => {
+export const TrayDialog = (props: {
+  readonly batch: Batch;
+  readonly tag: string;
+  readonly onClose: () => void;
+}) => {
   const { batch, onClose } = props;
   const t = useMessages(batchMessages);
   const book = useBatchBooking(batch);
-  const free = useList('/api/moulds', { state: 'sound', limit: 500 }).rows.filter(({ inBatchCode }) => inBatchCode === null);
+  const free = useList('/api/moulds', { state: 'sound', limit: 500 }).rows.filter(
+    ({ inBatchCode }) => inBatchCode === null,
+  );
   const [tag, setTag] = useState(props.tag);
   const [filledText, setFilledText] = useState('');
   const [rejects, setRejects] = useState<readonly number[]>([]);
@@ -36,7 +46,11 @@ export const TrayDialog = (props: { readonly batch: Batch; readonly tag: string;
       onSave={() =>
         book(
           '/api/batches/{id}/mould-uses',
-          { mouldTag: tag, cavitiesFilled: filled, rejectCavities: rejects.filter((cavity) => cavity <= filled) },
+          {
+            mouldTag: tag,
+            cavitiesFilled: filled,
+            rejectCavities: rejects.filter((cavity) => cavity <= filled),
+          },
           t('trayLabel', { tag, batch: batch.code }),
         )
       }
@@ -49,14 +63,34 @@ export const TrayDialog = (props: { readonly batch: Batch; readonly tag: string;
               value={free.some((one) => one.tag === tag) ? tag : ''}
               empty="–"
               onChange={setTag}
-              choices={free.map((one) => ({ value: one.tag, label: `${one.tag} · ${one.designName}` }))}
+              choices={free.map((one) => ({
+                value: one.tag,
+                label: `${one.tag} · ${one.designName}`,
+              }))}
             />
-            <TextField label={t('trayTag')} value={tag} maxLength={40} onChange={setTag} error={errors['mouldTag']} />
-            <TextField label={t('filled')} value={filledText === '' ? String(filled) : filledText} onChange={(text) => setFilledText(text.replace(/\D/g, ''))} error={errors['cavitiesFilled']} />
+            <TextField
+              label={t('trayTag')}
+              value={tag}
+              maxLength={40}
+              onChange={setTag}
+              error={errors['mouldTag']}
+            />
+            <TextField
+              label={t('filled')}
+              value={filledText === '' ? String(filled) : filledText}
+              onChange={(text) => setFilledText(text.replace(/\D/g, ''))}
+              error={errors['cavitiesFilled']}
+            />
           </div>
           {mould.isError && <ProblemNotice error={mould.error} />}
           {design !== undefined && (
-            <Tray rows={design.rows} columns={design.columns} filled={filled} rejects={rejects} onChange={setRejects} />
+            <Tray
+              rows={design.rows}
+              columns={design.columns}
+              filled={filled}
+              rejects={rejects}
+              onChange={setRejects}
+            />
           )}
         </>
       )}
@@ -65,12 +99,24 @@ export const TrayDialog = (props: { readonly batch: Batch; readonly tag: string;
 };
 
 /** The trays of a cast batch with their rejects. */
-export const BatchTrays = (props: { readonly batch: Batch; readonly onAdd: (() => void) | undefined }) => {
+export const BatchTrays = (props: {
+  readonly batch: Batch;
+  readonly onAdd: (() => void) | undefined;
+}) => {
   const { batch, onAdd } = props;
   const t = useMessages(batchMessages);
   const designs = useList('/api/mould-designs').rows;
   return (
-    <Section title={t('traysTitle')} actions={onAdd !== undefined && <Button size="lg" onClick={onAdd}>{t('addTray')}</Button>}>
+    <Section
+      title={t('traysTitle')}
+      actions={
+        onAdd !== undefined && (
+          <Button size="lg" onClick={onAdd}>
+            {t('addTray')}
+          </Button>
+        )
+      }
+    >
       <div className="trays">
         {batch.mouldUses.map((use) => {
           const design = designs.find(({ name }) => name === use.designName);
@@ -80,7 +126,12 @@ export const BatchTrays = (props: { readonly batch: Batch; readonly onAdd: (() =
                 <code>{use.mouldTag}</code> {use.designName}
               </figcaption>
               {design === undefined ? null : (
-                <Tray rows={design.rows} columns={design.columns} filled={use.cavitiesFilled} rejects={use.rejectCavities} />
+                <Tray
+                  rows={design.rows}
+                  columns={design.columns}
+                  filled={use.cavitiesFilled}
+                  rejects={use.rejectCavities}
+                />
               )}
             </figure>
           );

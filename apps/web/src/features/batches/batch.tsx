@@ -37,7 +37,9 @@ type Open =
 
 /** A scan at the bench: a lot of one of the lines, a tray, or a lot outside the recipe. */
 const openingOf = (batch: Batch, text: string): Open => {
-  const line = batch.lines.find(({ proposedLots }) => proposedLots.some(({ lotCode }) => lotCode === text));
+  const line = batch.lines.find(({ proposedLots }) =>
+    proposedLots.some(({ lotCode }) => lotCode === text),
+  );
   if (line !== undefined) return { kind: 'draw', line, lot: text };
   if (batch.kind === 'cast' && /^M/i.test(text)) return { kind: 'tray', tag: text };
   return { kind: 'draw', line: undefined, lot: text };
@@ -88,16 +90,24 @@ const Bench = ({ batch }: { readonly batch: Batch }) => {
       <BatchOutputs batch={batch} />
       {batch.lines.length > 0 && (
         <Section title={t('linesTitle')}>
-          <BatchLines lines={batch.lines} onDraw={mayBook ? (line) => setOpen({ kind: 'draw', line, lot: undefined }) : undefined} />
+          <BatchLines
+            lines={batch.lines}
+            onDraw={mayBook ? (line) => setOpen({ kind: 'draw', line, lot: undefined }) : undefined}
+          />
         </Section>
       )}
       {batch.kind === 'cast' && (
-        <BatchTrays batch={batch} onAdd={mayBook ? () => setOpen({ kind: 'tray', tag: '' }) : undefined} />
+        <BatchTrays
+          batch={batch}
+          onAdd={mayBook ? () => setOpen({ kind: 'tray', tag: '' }) : undefined}
+        />
       )}
       <BatchReadings batch={batch} mayBook={mayBook} />
       <BatchLosses batch={batch} mayBook={mayBook} />
       <BatchDraws batch={batch} mayBook={mayBook} />
-      {open?.kind === 'draw' && <DrawDialog batch={batch} line={open.line} scannedLot={open.lot} onClose={close} />}
+      {open?.kind === 'draw' && (
+        <DrawDialog batch={batch} line={open.line} scannedLot={open.lot} onClose={close} />
+      )}
       {open?.kind === 'tray' && <TrayDialog batch={batch} tag={open.tag} onClose={close} />}
       {open?.kind === 'abandon' && <AbandonDialog batch={batch} onClose={close} />}
       {open?.kind === 'split' && <SplitDialog batch={batch} onClose={close} />}
@@ -121,7 +131,8 @@ const BatchPage = () => {
             <span className="row">
               {word(data.kind)} <code>{data.code}</code>
               <State tone={data.state === 'finished' ? 'good' : 'plain'}>{word(data.state)}</State>
-              {data.plannedQuantity !== null && `${t('planned')}: ${formats.quantity(data.plannedQuantity, data.unit)}`}
+              {data.plannedQuantity !== null &&
+                `${t('planned')}: ${formats.quantity(data.plannedQuantity, data.unit)}`}
               <span>
                 {data.operatorName} · {formats.instant(data.openedAt)}
               </span>
@@ -131,7 +142,11 @@ const BatchPage = () => {
             <>
               <PaperLink href={`/api/batches/${id}/sheet.pdf`}>{t('sheet')}</PaperLink>
               {data.outputs[0] !== undefined && (
-                <Link to="/trace/lots/$code" params={{ code: data.outputs[0].lotCode }} className="button-link">
+                <Link
+                  to="/trace/lots/$code"
+                  params={{ code: data.outputs[0].lotCode }}
+                  className="button-link"
+                >
                   {t('trace')}
                 </Link>
               )}

@@ -13,7 +13,17 @@ import { useBatchBooking, type Batch } from './use-batch-booking';
 type Line = components['schemas']['BatchLineView'];
 type Role = NonNullable<components['schemas']['DrawDto']['role']>;
 
-const ROLES: readonly Role[] = ['base', 'infusion', 'shell', 'filling', 'cap', 'decoration', 'slot', 'packaging', 'rework'];
+const ROLES: readonly Role[] = [
+  'base',
+  'infusion',
+  'shell',
+  'filling',
+  'cap',
+  'decoration',
+  'slot',
+  'packaging',
+  'rework',
+];
 
 const restOf = (line: Line | undefined): string => {
   if (line === undefined) return '';
@@ -65,7 +75,9 @@ export const DrawDialog = ({ batch, line, scannedLot, onClose }: Props) => {
   const formats = useFormats();
   const book = useBatchBooking(batch);
   const [lotCode, setLotCode] = useState(scannedLot ?? line?.proposedLots[0]?.lotCode ?? '');
-  const [quantity, setQuantity] = useState(scannedLot === undefined && line?.unit === 'pc' ? restOf(line) : '');
+  const [quantity, setQuantity] = useState(
+    scannedLot === undefined && line?.unit === 'pc' ? restOf(line) : '',
+  );
   const [role, setRole] = useState<string>(line?.role ?? '');
   const [reason, setReason] = useState('');
   const unit = line?.unit ?? 'g';
@@ -86,7 +98,11 @@ export const DrawDialog = ({ batch, line, scannedLot, onClose }: Props) => {
             ...(role === '' ? {} : { role: role as Role }),
             ...(reason === '' ? {} : { reason }),
           },
-          t('drawLabel', { quantity: formats.quantity(quantity, unit), lot: lotCode, batch: batch.code }),
+          t('drawLabel', {
+            quantity: formats.quantity(quantity, unit),
+            lot: lotCode,
+            batch: batch.code,
+          }),
         )
       }
     >
@@ -96,7 +112,13 @@ export const DrawDialog = ({ batch, line, scannedLot, onClose }: Props) => {
             <LotChoice line={line} lotCode={lotCode} onChange={setLotCode} />
           )}
           {line?.proposedLots.length === 0 && <p className="caution">{t('noLots')}</p>}
-          <TextField label={t('otherLot')} value={proposed ? '' : lotCode} maxLength={40} onChange={setLotCode} error={errors['lotCode']} />
+          <TextField
+            label={t('otherLot')}
+            value={proposed ? '' : lotCode}
+            maxLength={40}
+            onChange={setLotCode}
+            error={errors['lotCode']}
+          />
           <DecimalField
             label={t('quantity')}
             unit={unit}
@@ -110,8 +132,20 @@ export const DrawDialog = ({ batch, line, scannedLot, onClose }: Props) => {
           {line === undefined && (
             <>
               <p className="quiet">{t('outsideLead')}</p>
-              <ChoiceField label={t('role')} value={role} empty="–" onChange={setRole} error={errors['role']} choices={ROLES.map((one) => ({ value: one, label: word(one) }))} />
-              <TextField label={t('outsideRecipe')} value={reason} onChange={setReason} error={errors['reason']} />
+              <ChoiceField
+                label={t('role')}
+                value={role}
+                empty="–"
+                onChange={setRole}
+                error={errors['role']}
+                choices={ROLES.map((one) => ({ value: one, label: word(one) }))}
+              />
+              <TextField
+                label={t('outsideRecipe')}
+                value={reason}
+                onChange={setReason}
+                error={errors['reason']}
+              />
             </>
           )}
         </>

@@ -38,11 +38,30 @@ const CameOut = ({ batch, form, put, errors }: PartProps) => {
   const t = useMessages(batchMessages);
   return (
     <>
-      <DecimalField label={t('cameOut')} unit={batch.unit} weigh={batch.unit === 'g'} value={form.quantity} onChange={(quantity) => put({ quantity })} error={errors['outputs.0.quantity']} required />
+      <DecimalField
+        label={t('cameOut')}
+        unit={batch.unit}
+        weigh={batch.unit === 'g'}
+        value={form.quantity}
+        onChange={(quantity) => put({ quantity })}
+        error={errors['outputs.0.quantity']}
+        required
+      />
       {batch.unit === 'pc' && (
-        <DecimalField label={t('cameOutMass')} unit="g" weigh value={form.mass} onChange={(mass) => put({ mass })} error={errors['outputs.0.massGrams']} />
+        <DecimalField
+          label={t('cameOutMass')}
+          unit="g"
+          weigh
+          value={form.mass}
+          onChange={(mass) => put({ mass })}
+          error={errors['outputs.0.massGrams']}
+        />
       )}
-      <PlacePicker label={t('putAway')} value={form.placeId} onChange={(placeId) => put({ placeId })} />
+      <PlacePicker
+        label={t('putAway')}
+        value={form.placeId}
+        onChange={(placeId) => put({ placeId })}
+      />
     </>
   );
 };
@@ -55,7 +74,12 @@ const Rest = ({ batch, form, put, errors }: PartProps) => {
   return (
     <>
       {batch.kind === 'cast' && (
-        <TextField label={t('rejectPieces')} value={form.rejectPieces} onChange={(text) => put({ rejectPieces: text.replace(/\D/g, '') })} error={errors['losses']} />
+        <TextField
+          label={t('rejectPieces')}
+          value={form.rejectPieces}
+          onChange={(text) => put({ rejectPieces: text.replace(/\D/g, '') })}
+          error={errors['losses']}
+        />
       )}
       {compareExact(rest, '0') > 0 && (
         <ChoiceField
@@ -67,20 +91,40 @@ const Rest = ({ batch, form, put, errors }: PartProps) => {
         />
       )}
       {compareExact(rest, '0') < 0 && (
-        <TextField label={t('imbalance')} value={form.imbalanceReason} onChange={(imbalanceReason) => put({ imbalanceReason })} error={errors['imbalanceReason']} />
+        <TextField
+          label={t('imbalance')}
+          value={form.imbalanceReason}
+          onChange={(imbalanceReason) => put({ imbalanceReason })}
+          error={errors['imbalanceReason']}
+        />
       )}
       {batch.kind !== 'pack' && (
         <details>
           <summary className="why-mark">{t('rework')}</summary>
           <div className="columns">
-            <ItemPicker label={t('reworkItem')} kinds={['ingredient', 'filling']} value={form.reworkItemId} onChange={(reworkItemId) => put({ reworkItemId })} />
-            <DecimalField label={t('reworkQuantity')} unit="g" weigh value={form.reworkMass} onChange={(reworkMass) => put({ reworkMass })} />
+            <ItemPicker
+              label={t('reworkItem')}
+              kinds={['ingredient', 'filling']}
+              value={form.reworkItemId}
+              onChange={(reworkItemId) => put({ reworkItemId })}
+            />
+            <DecimalField
+              label={t('reworkQuantity')}
+              unit="g"
+              weigh
+              value={form.reworkMass}
+              onChange={(reworkMass) => put({ reworkMass })}
+            />
           </div>
         </details>
       )}
       {batch.kind === 'pack' && (
         <>
-          <TickField label={t('keepTogether')} checked={form.keepTogether} onChange={(keepTogether) => put({ keepTogether })} />
+          <TickField
+            label={t('keepTogether')}
+            checked={form.keepTogether}
+            onChange={(keepTogether) => put({ keepTogether })}
+          />
           {form.keepTogether && <Caution>{t('keepCaution')}</Caution>}
         </>
       )}
@@ -89,7 +133,13 @@ const Rest = ({ batch, form, put, errors }: PartProps) => {
 };
 
 /** Finishes a batch: what came out, what the rest was, how long it took. */
-export const FinishDialog = ({ batch, onClose }: { readonly batch: Batch; readonly onClose: () => void }) => {
+export const FinishDialog = ({
+  batch,
+  onClose,
+}: {
+  readonly batch: Batch;
+  readonly onClose: () => void;
+}) => {
   const t = useMessages(batchMessages);
   const book = useBatchBooking(batch);
   const [form, setForm] = useState(() => startOf(batch));
@@ -102,14 +152,24 @@ export const FinishDialog = ({ batch, onClose }: { readonly batch: Batch; readon
       size="lg"
       onClose={onClose}
       onSave={() =>
-        book('/api/batches/{id}/finish', finishBody(batch, form, reworkUnit), t('finishLabel', { batch: batch.code }))
+        book(
+          '/api/batches/{id}/finish',
+          finishBody(batch, form, reworkUnit),
+          t('finishLabel', { batch: batch.code }),
+        )
       }
     >
       {(errors) => (
         <>
           <CameOut batch={batch} form={form} put={put} errors={errors} />
           <Rest batch={batch} form={form} put={put} errors={errors} />
-          <DecimalField label={t('minutes')} unit="min" value={form.minutes} onChange={(minutes) => put({ minutes })} error={errors['labourMinutes']} />
+          <DecimalField
+            label={t('minutes')}
+            unit="min"
+            value={form.minutes}
+            onChange={(minutes) => put({ minutes })}
+            error={errors['labourMinutes']}
+          />
         </>
       )}
     </EditDialog>

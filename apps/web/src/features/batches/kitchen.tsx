@@ -14,7 +14,11 @@ const Kitchen = () => {
       lead={t('kitchenLead')}
       actions={
         may && (
-          <Link to="/kitchen/new" search={{ kind: 'filling' }} className="button-link button-link-main">
+          <Link
+            to="/kitchen/new"
+            search={{ kind: 'filling' }}
+            className="button-link button-link-main"
+          >
             {t('startCook')}
           </Link>
         )

@@ -15,18 +15,27 @@ import { batchMessages } from '../../shared/batches/messages';
 type Made = 'filling' | 'piece' | 'box';
 const titles = { filling: 'startCook', piece: 'startCast', box: 'startPack' } as const;
 
-const kindOf = (text: string | undefined): Made => (text === 'piece' || text === 'box' ? text : 'filling');
+const kindOf = (text: string | undefined): Made =>
+  text === 'piece' || text === 'box' ? text : 'filling';
 
 const useStart = (label: string) => {
   const t = useMessages(batchMessages);
   const book = useBooking();
   const navigate = useNavigate();
-  const [state, setState] = useState<{ error?: unknown; waits?: boolean; working: boolean }>({ working: false });
+  const [state, setState] = useState<{ error?: unknown; waits?: boolean; working: boolean }>({
+    working: false,
+  });
   const start = async (body: Parameters<typeof book<'/api/batches'>>[0]['body']): Promise<void> => {
     setState({ working: true });
     try {
-      const done = await book({ path: '/api/batches', body, label, lane: `open-${crypto.randomUUID()}` });
-      if (done.kind === 'done') await navigate({ to: '/kitchen/batches/$id', params: { id: done.answer.id } });
+      const done = await book({
+        path: '/api/batches',
+        body,
+        label,
+        lane: `open-${crypto.randomUUID()}`,
+      });
+      if (done.kind === 'done')
+        await navigate({ to: '/kitchen/batches/$id', params: { id: done.answer.id } });
       else setState({ working: false, waits: true });
     } catch (error) {
       setState({ working: false, error });
@@ -47,7 +56,9 @@ const OpenBatch = () => {
   const item: Item | undefined = useItems().rows.find(({ id }) => id === itemId);
   const starting = useStart(t('openLabel', { item: item?.name ?? '' }));
   const size =
-    by === 'trays' && kind === 'piece' ? { plannedTrays: Number(trays) } : { plannedQuantity: quantity };
+    by === 'trays' && kind === 'piece'
+      ? { plannedTrays: Number(trays) }
+      : { plannedQuantity: quantity };
   return (
     <Page title={t(titles[kind])} lead={t('startLead')}>
       <form
@@ -71,15 +82,29 @@ const OpenBatch = () => {
           />
         )}
         {by === 'trays' && kind === 'piece' ? (
-          <TextField label={t('trays')} value={trays} onChange={(text) => setTrays(text.replace(/\D/g, ''))} />
+          <TextField
+            label={t('trays')}
+            value={trays}
+            onChange={(text) => setTrays(text.replace(/\D/g, ''))}
+          />
         ) : (
-          <DecimalField label={t('howMuch')} unit={item?.unit ?? (kind === 'filling' ? 'g' : 'pc')} value={quantity} onChange={setQuantity} />
+          <DecimalField
+            label={t('howMuch')}
+            unit={item?.unit ?? (kind === 'filling' ? 'g' : 'pc')}
+            value={quantity}
+            onChange={setQuantity}
+          />
         )}
         <PlacePicker label={t('where')} value={placeId} onChange={setPlaceId} />
         <ProblemNotice error={starting.error} />
         {starting.note !== undefined && <p className="caution">{starting.note}</p>}
         <div className="row">
-          <Button type="submit" size="lg" loading={starting.working} disabled={itemId === '' || (by === 'size' ? quantity === '' : trays === '')}>
+          <Button
+            type="submit"
+            size="lg"
+            loading={starting.working}
+            disabled={itemId === '' || (by === 'size' ? quantity === '' : trays === '')}
+          >
             {t('start')}
           </Button>
         </div>

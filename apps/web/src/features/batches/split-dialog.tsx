@@ -19,7 +19,13 @@ const Proposal = (props: { readonly id: string; readonly boxes: number }) => {
         ) : (
           <ol>
             {runs.map((run) => (
-              <li key={run.firstBox}>{t('run', { first: run.firstBox, last: run.lastBox, lots: run.lotCodes.join(', ') })}</li>
+              <li key={run.firstBox}>
+                {t('run', {
+                  first: run.firstBox,
+                  last: run.lastBox,
+                  lots: run.lotCodes.join(', '),
+                })}
+              </li>
             ))}
           </ol>
         )
@@ -29,7 +35,13 @@ const Proposal = (props: { readonly id: string; readonly boxes: number }) => {
 };
 
 /** Splits a packing where the lot of a piece changed, so that a recall stays small. */
-export const SplitDialog = ({ batch, onClose }: { readonly batch: Batch; readonly onClose: () => void }) => {
+export const SplitDialog = ({
+  batch,
+  onClose,
+}: {
+  readonly batch: Batch;
+  readonly onClose: () => void;
+}) => {
   const t = useMessages(batchMessages);
   const book = useBatchBooking(batch);
   const [boxes, setBoxes] = useState(batch.plannedQuantity?.split('.')[0] ?? '');
@@ -38,12 +50,24 @@ export const SplitDialog = ({ batch, onClose }: { readonly batch: Batch; readonl
       title={t('split')}
       confirm={t('split')}
       onClose={onClose}
-      onSave={() => book('/api/batches/{id}/split', { boxes: Number(boxes) }, t('splitLabel', { batch: batch.code }))}
+      onSave={() =>
+        book(
+          '/api/batches/{id}/split',
+          { boxes: Number(boxes) },
+          t('splitLabel', { batch: batch.code }),
+        )
+      }
     >
       {(errors) => (
         <>
           <p>{t('splitLead')}</p>
-          <TextField label={t('boxes')} value={boxes} onChange={(text) => setBoxes(text.replace(/\D/g, ''))} error={errors['boxes']} required />
+          <TextField
+            label={t('boxes')}
+            value={boxes}
+            onChange={(text) => setBoxes(text.replace(/\D/g, ''))}
+            error={errors['boxes']}
+            required
+          />
           {Number(boxes) > 0 && <Proposal id={batch.id} boxes={Number(boxes)} />}
         </>
       )}

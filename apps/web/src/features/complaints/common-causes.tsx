@@ -14,7 +14,8 @@ type Suspect = components['schemas']['SuspectView'];
 
 const useCauseName = () => {
   const word = useServiceWords();
-  return (cause: Cause): string => [word(cause.kind), cause.itemName, cause.name].filter(Boolean).join(' ');
+  return (cause: Cause): string =>
+    [word(cause.kind), cause.itemName, cause.name].filter(Boolean).join(' ');
 };
 
 const CauseLink = ({ cause }: { readonly cause: Cause }) => {
@@ -65,14 +66,38 @@ const Suspects = ({ suspects }: { readonly suspects: readonly Suspect[] }) => {
           cell: (row) => (
             <>
               <Causes causes={row.causes} />
-              {row.causes.length > 1 && <> <State>{t('same')}</State></>}
-              {row.notDistinguishable && <> <State>{t('everyUnit')}</State></>}
+              {row.causes.length > 1 && (
+                <>
+                  {' '}
+                  <State>{t('same')}</State>
+                </>
+              )}
+              {row.notDistinguishable && (
+                <>
+                  {' '}
+                  <State>{t('everyUnit')}</State>
+                </>
+              )}
             </>
           ),
           text: named,
         },
-        { key: 'with', title: t('with'), numeric: true, cell: (row) => `${String(row.complaintsWith)} / ${String(row.complaintsWith + row.complaintsWithout)}`, text: (row) => String(row.complaintsWith) },
-        { key: 'others', title: t('others'), numeric: true, cell: (row) => `${String(row.othersWith)} / ${String(row.othersWith + row.othersWithout)}`, text: (row) => String(row.othersWith) },
+        {
+          key: 'with',
+          title: t('with'),
+          numeric: true,
+          cell: (row) =>
+            `${String(row.complaintsWith)} / ${String(row.complaintsWith + row.complaintsWithout)}`,
+          text: (row) => String(row.complaintsWith),
+        },
+        {
+          key: 'others',
+          title: t('others'),
+          numeric: true,
+          cell: (row) =>
+            `${String(row.othersWith)} / ${String(row.othersWith + row.othersWithout)}`,
+          text: (row) => String(row.othersWith),
+        },
         {
           key: 'risk',
           title: t('risk'),
@@ -83,7 +108,13 @@ const Suspects = ({ suspects }: { readonly suspects: readonly Suspect[] }) => {
               : `${formats.number(row.riskRatio, 1)} (${formats.number(row.riskLow95 ?? '', 1)}–${formats.number(row.riskHigh95 ?? '', 1)})`,
           text: (row) => row.riskRatio ?? '',
         },
-        { key: 'p', title: t('p'), numeric: true, cell: (row) => row.holmP, text: (row) => row.holmP },
+        {
+          key: 'p',
+          title: t('p'),
+          numeric: true,
+          cell: (row) => row.holmP,
+          text: (row) => row.holmP,
+        },
       ]}
     />
   );
@@ -92,7 +123,9 @@ const Suspects = ({ suspects }: { readonly suspects: readonly Suspect[] }) => {
 /** What several complaints have in common: set logic first, then the figures. */
 export const CommonCauses = ({ codes }: { readonly codes: readonly string[] }) => {
   const t = useMessages(complaintMessages);
-  const causes = useRead('/api/complaints/common-causes', { params: { query: { ids: codes.join(',') } } });
+  const causes = useRead('/api/complaints/common-causes', {
+    params: { query: { ids: codes.join(',') } },
+  });
   return (
     <Loaded query={causes}>
       {(data) => (
@@ -110,7 +143,9 @@ export const CommonCauses = ({ codes }: { readonly codes: readonly string[] }) =
                 ))}
               </ul>
             )}
-            {data.withoutLot.length > 0 && <p className="quiet">{t('withoutLot', { codes: data.withoutLot.join(', ') })}</p>}
+            {data.withoutLot.length > 0 && (
+              <p className="quiet">{t('withoutLot', { codes: data.withoutLot.join(', ') })}</p>
+            )}
           </Section>
           <Section title={t('suspects')}>
             <p className="quiet">

@@ -29,7 +29,10 @@ const Outcome = ({ complaint }: { readonly complaint: Complaint }) => {
       api.PATCH('/api/complaints/{code}', {
         params: { path: { code: complaint.code } },
         ...seen(complaint.version),
-        body: { outcome: outcome === '' ? null : outcome, ...(closed === undefined ? {} : { closed }) },
+        body: {
+          outcome: outcome === '' ? null : outcome,
+          ...(closed === undefined ? {} : { closed }),
+        },
       }),
     ),
   );
@@ -74,7 +77,11 @@ const Photos = ({ complaint }: { readonly complaint: Complaint }) => {
       <div className="row">
         {complaint.photos.map((photo) => (
           <a key={photo.id} href={`${base}/${photo.id}`} target="_blank" rel="noreferrer">
-            <img className="photo" src={`${base}/${photo.id}`} alt={t('photoOf', { name: photo.name })} />
+            <img
+              className="photo"
+              src={`${base}/${photo.id}`}
+              alt={t('photoOf', { name: photo.name })}
+            />
           </a>
         ))}
       </div>
@@ -111,16 +118,26 @@ const ComplaintPage = () => {
           lead={
             <span className="row">
               <code>{data.code}</code>
-              <State tone={data.closedAt === null ? 'caution' : 'good'}>{data.closedAt === null ? t('open') : t('closed')}</State>
+              <State tone={data.closedAt === null ? 'caution' : 'good'}>
+                {data.closedAt === null ? t('open') : t('closed')}
+              </State>
             </span>
           }
           actions={
             data.lotCode !== null && (
               <>
-                <Link to="/trace/lots/$code" params={{ code: data.lotCode }} className="button-link button-link-main">
+                <Link
+                  to="/trace/lots/$code"
+                  params={{ code: data.lotCode }}
+                  className="button-link button-link-main"
+                >
                   {t('trace')}
                 </Link>
-                <Link to="/trace/recalls/new" search={{ lot: data.lotCode }} className="button-link">
+                <Link
+                  to="/trace/recalls/new"
+                  search={{ lot: data.lotCode }}
+                  className="button-link"
+                >
                   {t('recall')}
                 </Link>
               </>
@@ -134,7 +151,9 @@ const ComplaintPage = () => {
             <Fact name={t('codeAsRead')}>
               <code>{data.codeAsRead}</code>
             </Fact>
-            <Fact name={t('lot')}>{data.lotCode === null ? t('matchNone') : <code>{data.lotCode}</code>}</Fact>
+            <Fact name={t('lot')}>
+              {data.lotCode === null ? t('matchNone') : <code>{data.lotCode}</code>}
+            </Fact>
             {data.customer !== null && <Fact name={t('customer')}>{data.customer}</Fact>}
           </Facts>
           <Outcome key={data.version} complaint={data} />

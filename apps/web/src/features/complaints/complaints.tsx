@@ -41,7 +41,11 @@ const ComplaintTable = ({ rows, ticked, onTick }: TableProps) => {
           title: '',
           cell: (row) => (
             <label className="tick">
-              <input type="checkbox" checked={ticked.has(row.code)} onChange={() => onTick(row.code)} />
+              <input
+                type="checkbox"
+                checked={ticked.has(row.code)}
+                onChange={() => onTick(row.code)}
+              />
               <span className="unseen">{t('tick', { code: row.code })}</span>
             </label>
           ),
@@ -57,11 +61,30 @@ const ComplaintTable = ({ rows, ticked, onTick }: TableProps) => {
           ),
           text: (row) => row.code,
         },
-        { key: 'day', title: t('day'), cell: (row) => formats.day(row.receivedOn), text: (row) => row.receivedOn },
+        {
+          key: 'day',
+          title: t('day'),
+          cell: (row) => formats.day(row.receivedOn),
+          text: (row) => row.receivedOn,
+        },
         { key: 'kind', title: t('kind'), cell: (row) => word(row.kind), text: (row) => row.kind },
         { key: 'what', title: t('what'), cell: (row) => row.what, text: (row) => row.what },
-        { key: 'lot', title: t('lot'), cell: (row) => <code>{row.lotCode ?? row.codeAsRead}</code>, text: (row) => row.lotCode ?? row.codeAsRead },
-        { key: 'state', title: t('state'), cell: (row) => <State tone={row.closedAt === null ? 'caution' : 'good'}>{row.closedAt === null ? t('open') : t('closed')}</State>, text: (row) => row.closedAt ?? '' },
+        {
+          key: 'lot',
+          title: t('lot'),
+          cell: (row) => <code>{row.lotCode ?? row.codeAsRead}</code>,
+          text: (row) => row.lotCode ?? row.codeAsRead,
+        },
+        {
+          key: 'state',
+          title: t('state'),
+          cell: (row) => (
+            <State tone={row.closedAt === null ? 'caution' : 'good'}>
+              {row.closedAt === null ? t('open') : t('closed')}
+            </State>
+          ),
+          text: (row) => row.closedAt ?? '',
+        },
       ]}
     />
   );
@@ -82,12 +105,22 @@ const Complaints = () => {
     setCompared(undefined);
   };
   return (
-    <Page title={t('title')} lead={t('lead')} actions={may && <Button onClick={() => setOpen(true)}>{t('register')}</Button>}>
+    <Page
+      title={t('title')}
+      lead={t('lead')}
+      actions={may && <Button onClick={() => setOpen(true)}>{t('register')}</Button>}
+    >
       <TraceNav />
-      <Loaded query={list.query}>{(rows) => <ComplaintTable rows={rows} ticked={ticked} onTick={tick} />}</Loaded>
+      <Loaded query={list.query}>
+        {(rows) => <ComplaintTable rows={rows} ticked={ticked} onTick={tick} />}
+      </Loaded>
       <MoreButton onMore={list.more} />
       <div className="section">
-        <Button variant="default" disabled={ticked.size < 2} onClick={() => setCompared([...ticked])}>
+        <Button
+          variant="default"
+          disabled={ticked.size < 2}
+          onClick={() => setCompared([...ticked])}
+        >
           {t('compare')}
         </Button>
       </div>

@@ -2,7 +2,10 @@ import { catalogue } from '../../shared/language/catalogue';
 
 export const complaintMessages = catalogue('complaints', {
   title: ['Complaints', 'Réclamations'],
-  lead: ['From the code on the box to its history; several together point at what they share.', 'Du code de la boîte à son histoire ; plusieurs ensemble désignent ce qu’elles partagent.'],
+  lead: [
+    'From the code on the box to its history; several together point at what they share.',
+    'Du code de la boîte à son histoire ; plusieurs ensemble désignent ce qu’elles partagent.',
+  ],
   register: ['Write a complaint down', 'Noter une réclamation'],
   none: ['No complaints on record.', 'Aucune réclamation.'],
   number: ['Number', 'Numéro'],
@@ -11,7 +14,10 @@ export const complaintMessages = catalogue('complaints', {
   what: ['What happened', 'Ce qui s’est passé'],
   lot: ['Lot', 'Lot'],
   codeAsRead: ['Code as the customer reads it', 'Code tel que le client le lit'],
-  codeHint: ['Smudges and all: similar codes are looked up.', 'Même abîmé : les codes proches sont cherchés.'],
+  codeHint: [
+    'Smudges and all: similar codes are looked up.',
+    'Même abîmé : les codes proches sont cherchés.',
+  ],
   match: ['Which of these is it?', 'Lequel est-ce ?'],
   matchNone: ['not known', 'inconnu'],
   exact: ['exactly', 'exact'],
@@ -30,10 +36,16 @@ export const complaintMessages = catalogue('complaints', {
   risk: ['Relative risk', 'Risque relatif'],
   p: ['Fisher, after Holm', 'Fisher, après Holm'],
   same: ['can’t be told apart', 'indiscernables'],
-  everyUnit: ['in every unit: neither accused nor cleared', 'dans chaque unité : ni accusé ni disculpé'],
+  everyUnit: [
+    'in every unit: neither accused nor cleared',
+    'dans chaque unité : ni accusé ni disculpé',
+  ],
   cause: ['Cause', 'Cause'],
   covers: ['Smallest sets that explain all', 'Plus petits ensembles qui expliquent tout'],
-  withoutLot: ['Without a known lot, not counted: {{codes}}', 'Sans lot connu, non comptées : {{codes}}'],
+  withoutLot: [
+    'Without a known lot, not counted: {{codes}}',
+    'Sans lot connu, non comptées : {{codes}}',
+  ],
   compared: ['Compared with', 'Comparé à'],
   outcome: ['What came of it', 'Suite donnée'],
   save: ['Save', 'Enregistrer'],
@@ -46,5 +58,8 @@ export const complaintMessages = catalogue('complaints', {
   photoOf: ['Photo {{name}}', 'Photo {{name}}'],
   saved: ['Saved.', 'Enregistré.'],
   bookLabel: ['Complaint: {{what}}', 'Réclamation : {{what}}'],
-  pictureTitle: ['Complaints among units with each suspect', 'Réclamations parmi les unités de chaque suspect'],
+  pictureTitle: [
+    'Complaints among units with each suspect',
+    'Réclamations parmi les unités de chaque suspect',
+  ],
 });

@@ -10,12 +10,28 @@ import { useScans } from '../../shared/scan/use-scans';
 import { complaintMessages } from './messages';
 
 type Kind = components['schemas']['RegisterComplaintDto']['kind'];
-const KINDS: readonly Kind[] = ['allergic_reaction', 'illness', 'foreign_body', 'taste', 'look', 'packaging', 'other'];
+const KINDS: readonly Kind[] = [
+  'allergic_reaction',
+  'illness',
+  'foreign_body',
+  'taste',
+  'look',
+  'packaging',
+  'other',
+];
 
-const Matches = (props: { readonly text: string; readonly value: string; readonly onChange: (code: string) => void }) => {
+const Matches = (props: {
+  readonly text: string;
+  readonly value: string;
+  readonly onChange: (code: string) => void;
+}) => {
   const t = useMessages(complaintMessages);
   const formats = useFormats();
-  const matches = useRead('/api/complaints/code-search', { params: { query: { text: props.text } } }, { enabled: props.text.trim().length >= 3, keep: true });
+  const matches = useRead(
+    '/api/complaints/code-search',
+    { params: { query: { text: props.text } } },
+    { enabled: props.text.trim().length >= 3, keep: true },
+  );
   if (matches.data === undefined || matches.data.length === 0) return null;
   return (
     <OneOf
@@ -39,7 +55,14 @@ export const RegisterDialog = (props: { readonly code: string; readonly onClose:
   const word = useServiceWords();
   const formats = useFormats();
   const book = useBooking();
-  const [form, setForm] = useState({ codeAsRead: props.code, lotCode: props.code, kind: 'taste' as Kind, what: '', customer: '', receivedOn: formats.today() });
+  const [form, setForm] = useState({
+    codeAsRead: props.code,
+    lotCode: props.code,
+    kind: 'taste' as Kind,
+    what: '',
+    customer: '',
+    receivedOn: formats.today(),
+  });
   const put = (part: Partial<typeof form>): void => setForm((now) => ({ ...now, ...part }));
   useScans((codeAsRead) => put({ codeAsRead, lotCode: codeAsRead }));
   return (
@@ -65,12 +88,46 @@ export const RegisterDialog = (props: { readonly code: string; readonly onClose:
     >
       {(errors) => (
         <>
-          <TextField label={t('codeAsRead')} hint={t('codeHint')} value={form.codeAsRead} maxLength={120} onChange={(codeAsRead) => put({ codeAsRead, lotCode: '' })} error={errors['codeAsRead']} required />
-          <Matches text={form.codeAsRead} value={form.lotCode} onChange={(lotCode) => put({ lotCode })} />
-          <ChoiceField label={t('kind')} value={form.kind} onChange={(kind) => put({ kind: kind as Kind })} choices={KINDS.map((kind) => ({ value: kind, label: word(kind) }))} />
-          <LongField label={t('what')} value={form.what} onChange={(what) => put({ what })} error={errors['what']} required />
-          <TextField label={t('customer')} value={form.customer} maxLength={300} onChange={(customer) => put({ customer })} error={errors['customer']} />
-          <DayField label={t('day')} value={form.receivedOn} onChange={(receivedOn) => put({ receivedOn })} error={errors['receivedOn']} />
+          <TextField
+            label={t('codeAsRead')}
+            hint={t('codeHint')}
+            value={form.codeAsRead}
+            maxLength={120}
+            onChange={(codeAsRead) => put({ codeAsRead, lotCode: '' })}
+            error={errors['codeAsRead']}
+            required
+          />
+          <Matches
+            text={form.codeAsRead}
+            value={form.lotCode}
+            onChange={(lotCode) => put({ lotCode })}
+          />
+          <ChoiceField
+            label={t('kind')}
+            value={form.kind}
+            onChange={(kind) => put({ kind: kind as Kind })}
+            choices={KINDS.map((kind) => ({ value: kind, label: word(kind) }))}
+          />
+          <LongField
+            label={t('what')}
+            value={form.what}
+            onChange={(what) => put({ what })}
+            error={errors['what']}
+            required
+          />
+          <TextField
+            label={t('customer')}
+            value={form.customer}
+            maxLength={300}
+            onChange={(customer) => put({ customer })}
+            error={errors['customer']}
+          />
+          <DayField
+            label={t('day')}
+            value={form.receivedOn}
+            onChange={(receivedOn) => put({ receivedOn })}
+            error={errors['receivedOn']}
+          />
         </>
       )}
     </EditDialog>

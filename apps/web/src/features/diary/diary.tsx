@@ -31,7 +31,12 @@ const DayEntries = ({ day }: { readonly day: Day }) => {
         columns={[
           { key: 'time', title: t('time'), cell: (row) => row.time, text: (row) => row.time },
           { key: 'kind', title: t('kind'), cell: (row) => t(row.kind), text: (row) => row.kind },
-          { key: 'subject', title: t('subject'), cell: (row) => row.subject, text: (row) => row.subject },
+          {
+            key: 'subject',
+            title: t('subject'),
+            cell: (row) => row.subject,
+            text: (row) => row.subject,
+          },
           {
             key: 'what',
             title: t('what'),
@@ -58,7 +63,11 @@ const Diary = () => {
   const [open, setOpen] = useState<{ placeId: string } | 'clean'>();
   const close = (): void => setOpen(undefined);
   const range = from !== '' && to !== '';
-  const diary = useRead('/api/diary', { params: { query: { from, to } } }, { keep: true, enabled: range });
+  const diary = useRead(
+    '/api/diary',
+    { params: { query: { from, to } } },
+    { keep: true, enabled: range },
+  );
   return (
     <Page
       title={t('title')}

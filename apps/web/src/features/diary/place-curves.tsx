@@ -6,7 +6,9 @@ import { Loaded } from '../../shared/kit/loaded';
 import { PlacePicker } from '../../shared/pickers/party-pickers';
 import { diaryMessages } from '../../shared/readings/messages';
 
-const ReadingsLine = lazy(async () => ({ default: (await import('../../shared/pictures/readings-line')).ReadingsLine }));
+const ReadingsLine = lazy(async () => ({
+  default: (await import('../../shared/pictures/readings-line')).ReadingsLine,
+}));
 
 /** The temperatures of one place as a line between its limits. */
 export const PlaceCurve = (props: { readonly from: string; readonly to: string }) => {
@@ -18,7 +20,13 @@ export const PlaceCurve = (props: { readonly from: string; readonly to: string }
   const place = places.find(({ id }) => id === chosen) ?? first;
   const readings = useList(
     '/api/readings',
-    { placeId: place?.id, measure: 'temp_c', from: `${props.from}T00:00:00Z`, to: `${props.to}T23:59:59Z`, limit: 300 },
+    {
+      placeId: place?.id,
+      measure: 'temp_c',
+      from: `${props.from}T00:00:00Z`,
+      to: `${props.to}T23:59:59Z`,
+      limit: 300,
+    },
     place !== undefined,
   );
   if (place === undefined) return null;
@@ -40,7 +48,12 @@ export const PlaceCurve = (props: { readonly from: string; readonly to: string }
                 high={place.maxTempC}
                 points={[...rows]
                   .sort((a, b) => a.at.localeCompare(b.at))
-                  .map((row) => ({ key: row.id, at: row.at, value: row.value, verdict: word(row.verdict) }))}
+                  .map((row) => ({
+                    key: row.id,
+                    at: row.at,
+                    value: row.value,
+                    verdict: word(row.verdict),
+                  }))}
               />
             </Suspense>
           )

@@ -2,7 +2,10 @@ import { catalogue } from '../../shared/language/catalogue';
 
 export const dispatchMessages = catalogue('dispatch', {
   title: ['Out', 'Départ'],
-  lead: ['Who got which boxes, and what the counter sold.', 'Qui a reçu quelles boîtes, et ce que le comptoir a vendu.'],
+  lead: [
+    'Who got which boxes, and what the counter sold.',
+    'Qui a reçu quelles boîtes, et ce que le comptoir a vendu.',
+  ],
   sent: ['Sent', 'Expédié'],
   send: ['Send out', 'Expédier'],
   counterSale: ['Sold over the counter', 'Vendu au comptoir'],
@@ -16,7 +19,10 @@ export const dispatchMessages = catalogue('dispatch', {
   quantity: ['How many', 'Combien'],
   remove: ['Remove', 'Retirer'],
   note: ['Note', 'Remarque'],
-  shortLife: ['Agreed that the life left is short, because', 'Durée restante courte acceptée, parce que'],
+  shortLife: [
+    'Agreed that the life left is short, because',
+    'Durée restante courte acceptée, parce que',
+  ],
   book: ['Book it', 'Enregistrer'],
   bookLabel: ['{{count}} lines to {{who}}', '{{count}} lignes pour {{who}}'],
   booked: ['Booked.', 'Enregistré.'],

@@ -23,7 +23,11 @@ const Sent = ({ onReturn }: { readonly onReturn: ((dispatch: Dispatch) => void) 
   const formats = useFormats();
   const list = useList('/api/dispatches');
   const what = (row: Dispatch): string =>
-    row.lines.map((line) => `${formats.quantity(line.quantity, line.unit)} ${line.itemName} ${line.lotCode}`).join(', ');
+    row.lines
+      .map(
+        (line) => `${formats.quantity(line.quantity, line.unit)} ${line.itemName} ${line.lotCode}`,
+      )
+      .join(', ');
   return (
     <Section title={t('sent')}>
       <Loaded query={list.query}>
@@ -35,9 +39,24 @@ const Sent = ({ onReturn }: { readonly onReturn: ((dispatch: Dispatch) => void) 
             csvName="dispatches"
             empty={t('none')}
             columns={[
-              { key: 'day', title: t('day'), cell: (row) => formats.day(row.sentOn), text: (row) => row.sentOn },
-              { key: 'code', title: t('code'), cell: (row) => <code>{row.code}</code>, text: (row) => row.code },
-              { key: 'who', title: t('toWhom'), cell: (row) => row.customerName ?? t('counter'), text: (row) => row.customerName ?? '' },
+              {
+                key: 'day',
+                title: t('day'),
+                cell: (row) => formats.day(row.sentOn),
+                text: (row) => row.sentOn,
+              },
+              {
+                key: 'code',
+                title: t('code'),
+                cell: (row) => <code>{row.code}</code>,
+                text: (row) => row.code,
+              },
+              {
+                key: 'who',
+                title: t('toWhom'),
+                cell: (row) => row.customerName ?? t('counter'),
+                text: (row) => row.customerName ?? '',
+              },
               { key: 'what', title: t('what'), cell: what, text: what },
               {
                 key: 'do',
@@ -45,7 +64,9 @@ const Sent = ({ onReturn }: { readonly onReturn: ((dispatch: Dispatch) => void) 
                 cell: (row) => (
                   <span className="row">
                     {row.customerId !== null && (
-                      <PaperLink href={`/api/dispatches/${row.id}/note.pdf`}>{t('deliveryNote')}</PaperLink>
+                      <PaperLink href={`/api/dispatches/${row.id}/note.pdf`}>
+                        {t('deliveryNote')}
+                      </PaperLink>
                     )}
                     {onReturn !== undefined && (
                       <Button variant="default" onClick={() => onReturn(row)}>
@@ -69,7 +90,9 @@ const CounterDays = () => {
   const t = useMessages(dispatchMessages);
   const formats = useFormats();
   const to = formats.today();
-  const sales = useRead('/api/dispatches/counter-sales', { params: { query: { from: addDays(to, -13), to } } });
+  const sales = useRead('/api/dispatches/counter-sales', {
+    params: { query: { from: addDays(to, -13), to } },
+  });
   return (
     <Section title={t('counterDays')}>
       <Loaded query={sales}>
@@ -80,9 +103,25 @@ const CounterDays = () => {
             rowKey={(row) => row.day + row.itemId}
             csvName="counter"
             columns={[
-              { key: 'day', title: t('day'), cell: (row) => formats.weekday(row.day), text: (row) => row.day },
-              { key: 'item', title: t('item'), cell: (row) => row.itemName, text: (row) => row.itemName },
-              { key: 'quantity', title: t('quantity'), numeric: true, cell: (row) => formats.number(row.quantity), text: (row) => row.quantity },
+              {
+                key: 'day',
+                title: t('day'),
+                cell: (row) => formats.weekday(row.day),
+                text: (row) => row.day,
+              },
+              {
+                key: 'item',
+                title: t('item'),
+                cell: (row) => row.itemName,
+                text: (row) => row.itemName,
+              },
+              {
+                key: 'quantity',
+                title: t('quantity'),
+                numeric: true,
+                cell: (row) => formats.number(row.quantity),
+                text: (row) => row.quantity,
+              },
             ]}
           />
         )}

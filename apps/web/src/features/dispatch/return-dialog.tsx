@@ -11,7 +11,10 @@ type Dispatch = Row<'/api/dispatches'>;
 type Outcome = 'restocked' | 'wasted';
 
 /** Goods come back: on the shelf again, or thrown away. */
-export const ReturnDialog = (props: { readonly dispatch: Dispatch; readonly onClose: () => void }) => {
+export const ReturnDialog = (props: {
+  readonly dispatch: Dispatch;
+  readonly onClose: () => void;
+}) => {
   const { dispatch, onClose } = props;
   const t = useMessages(dispatchMessages);
   const book = useBooking();
@@ -36,15 +39,39 @@ export const ReturnDialog = (props: { readonly dispatch: Dispatch; readonly onCl
     >
       {(errors) => (
         <>
-          <ChoiceField label={t('lot')} value={lotCode} onChange={setLotCode} choices={dispatch.lines.map((line) => ({ value: line.lotCode, label: `${line.itemName} · ${line.lotCode}` }))} />
-          <DecimalField label={t('quantity')} unit={dispatch.lines.find((line) => line.lotCode === lotCode)?.unit ?? 'pc'} value={quantity} onChange={setQuantity} error={errors['lines.0.quantity']} required />
+          <ChoiceField
+            label={t('lot')}
+            value={lotCode}
+            onChange={setLotCode}
+            choices={dispatch.lines.map((line) => ({
+              value: line.lotCode,
+              label: `${line.itemName} · ${line.lotCode}`,
+            }))}
+          />
+          <DecimalField
+            label={t('quantity')}
+            unit={dispatch.lines.find((line) => line.lotCode === lotCode)?.unit ?? 'pc'}
+            value={quantity}
+            onChange={setQuantity}
+            error={errors['lines.0.quantity']}
+            required
+          />
           <OneOf
             label={t('outcome')}
             value={outcome}
             onChange={(next) => setOutcome(next as Outcome)}
-            choices={(['restocked', 'wasted'] as const).map((one) => ({ value: one, label: t(one) }))}
+            choices={(['restocked', 'wasted'] as const).map((one) => ({
+              value: one,
+              label: t(one),
+            }))}
           />
-          <TextField label={t('reason')} value={reason} onChange={setReason} error={errors['reason']} required />
+          <TextField
+            label={t('reason')}
+            value={reason}
+            onChange={setReason}
+            error={errors['reason']}
+            required
+          />
         </>
       )}
     </EditDialog>

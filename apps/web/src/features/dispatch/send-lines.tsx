@@ -22,7 +22,9 @@ export const SendLines = ({ lines, errors, onChange }: Props) => {
         <li key={line.lotCode} className="row line line-end">
           <div className="grow">
             <strong>{line.itemName}</strong> <code>{line.lotCode}</code>
-            <div className="quiet">{t('here', { quantity: formats.quantity(line.onHand, line.unit) })}</div>
+            <div className="quiet">
+              {t('here', { quantity: formats.quantity(line.onHand, line.unit) })}
+            </div>
           </div>
           <DecimalField
             label={t('quantity')}
@@ -30,7 +32,9 @@ export const SendLines = ({ lines, errors, onChange }: Props) => {
             value={line.quantity}
             error={errors[`lines.${String(at)}.quantity`] ?? errors[`lines.${String(at)}.lotCode`]}
             onChange={(quantity) =>
-              onChange(lines.map((one) => (one.lotCode === line.lotCode ? { ...one, quantity } : one)))
+              onChange(
+                lines.map((one) => (one.lotCode === line.lotCode ? { ...one, quantity } : one)),
+              )
             }
           />
           <Button variant="default" onClick={() => onChange(lines.filter((one) => one !== line))}>

@@ -43,12 +43,19 @@ const useSend = (form: SendForm, clear: () => void) => {
   const t = useMessages(dispatchMessages);
   const book = useBooking();
   const navigate = useNavigate();
-  const [state, setState] = useState<{ working: boolean; error?: unknown; waits?: boolean }>({ working: false });
+  const [state, setState] = useState<{ working: boolean; error?: unknown; waits?: boolean }>({
+    working: false,
+  });
   const go = async (): Promise<void> => {
     setState({ working: true });
     try {
       const label = t('bookLabel', { count: form.lines.length, who: t(form.to) });
-      const done = await book({ path: '/api/dispatches', body: bodyOf(form), label, lane: 'dispatches' });
+      const done = await book({
+        path: '/api/dispatches',
+        body: bodyOf(form),
+        label,
+        lane: 'dispatches',
+      });
       clear();
       if (done.kind === 'done') await navigate({ to: '/out' });
       else setState({ working: false, waits: true });
@@ -65,7 +72,15 @@ const Send = () => {
   const kit = useMessages(kitMessages);
   const formats = useFormats();
   const firstLot = useSearchText('lot');
-  const empty: SendForm = { to: 'counter', customerId: '', sentOn: formats.today(), note: '', shortLifeReason: '', orderId: '', lines: [] };
+  const empty: SendForm = {
+    to: 'counter',
+    customerId: '',
+    sentOn: formats.today(),
+    note: '',
+    shortLifeReason: '',
+    orderId: '',
+    lines: [],
+  };
   const { value: form, change, clear } = useDraft('dispatch', empty);
   const put = (part: Partial<SendForm>): void => change((now) => ({ ...now, ...part }));
   const [scanError, setScanError] = useState<unknown>();
@@ -81,15 +96,21 @@ const Send = () => {
   };
   useScans(add);
   useEffect(() => {
-    if (firstLot !== undefined && !form.lines.some(({ lotCode }) => lotCode === firstLot)) add(firstLot);
+    if (firstLot !== undefined && !form.lines.some(({ lotCode }) => lotCode === firstLot))
+      add(firstLot);
     // Only the lot that the address named when the screen opened.
-    // eslint-disable-next-line react-hooks/exhaustive-deps
+    // eslint-disable-next-line react-hooks/exhaustive-deps, react-hooks/set-state-in-effect
   }, [firstLot]);
   const problem = sending.error instanceof ProblemError ? sending.error.problem : undefined;
-  const shortLife = form.shortLifeReason !== '' || (problem !== undefined && /life/.test(problemCode(problem)));
+  const shortLife =
+    form.shortLifeReason !== '' || (problem !== undefined && problemCode(problem).includes('life'));
   return (
     <Page title={t('send')}>
-      {sending.waits === true && <p className="caution" role="status">{kit('waits')}</p>}
+      {sending.waits === true && (
+        <p className="caution" role="status">
+          {kit('waits')}
+        </p>
+      )}
       <div className="columns section">
         <OneOf
           label={t('toWhom')}
@@ -100,7 +121,13 @@ const Send = () => {
             { value: 'customer', label: t('customer') },
           ]}
         />
-        {form.to === 'customer' && <CustomerPicker value={form.customerId} onChange={(customerId) => put({ customerId })} required />}
+        {form.to === 'customer' && (
+          <CustomerPicker
+            value={form.customerId}
+            onChange={(customerId) => put({ customerId })}
+            required
+          />
+        )}
         <DayField label={t('day')} value={form.sentOn} onChange={(sentOn) => put({ sentOn })} />
       </div>
       <Section title={t('what')}>
@@ -113,21 +140,38 @@ const Send = () => {
             onChange={(code) => code !== '' && add(code)}
             choices={[...boxes, ...pieces]
               .filter((lot) => !lot.onHold && !lot.expired)
-              .map((lot) => ({ value: lot.code, label: `${lot.itemName} · ${lot.code} · ${formats.quantity(lot.onHandQuantity, lot.unit)}` }))}
+              .map((lot) => ({
+                value: lot.code,
+                label: `${lot.itemName} · ${lot.code} · ${formats.quantity(lot.onHandQuantity, lot.unit)}`,
+              }))}
           />
         </div>
         <ProblemNotice error={scanError} />
-        <SendLines lines={form.lines} errors={problem === undefined ? {} : fieldErrors(problem)} onChange={(lines) => put({ lines })} />
+        <SendLines
+          lines={form.lines}
+          errors={problem === undefined ? {} : fieldErrors(problem)}
+          onChange={(lines) => put({ lines })}
+        />
       </Section>
       <div className="narrow stack section">
         <TextField label={t('note')} value={form.note} onChange={(note) => put({ note })} />
-        {shortLife && <TextField label={t('shortLife')} value={form.shortLifeReason} onChange={(shortLifeReason) => put({ shortLifeReason })} />}
+        {shortLife && (
+          <TextField
+            label={t('shortLife')}
+            value={form.shortLifeReason}
+            onChange={(shortLifeReason) => put({ shortLifeReason })}
+          />
+        )}
       </div>
       <ProblemNotice error={sending.error} />
       <Button
         size="lg"
         loading={sending.working}
-        disabled={form.lines.length === 0 || form.lines.some(({ quantity }) => quantity === '') || (form.to === 'customer' && form.customerId === '')}
+        disabled={
+          form.lines.length === 0 ||
+          form.lines.some(({ quantity }) => quantity === '') ||
+          (form.to === 'customer' && form.customerId === '')
+        }
         onClick={() => void sending.go()}
       >
         {t('book')}

@@ -27,7 +27,11 @@ const partOf = (goods: GoodsIn, unit: string): Partial<LineDraft> => {
 };
 
 /** Scans a carton and fills in what its code states. */
-export const CartonScan = ({ onFound }: { readonly onFound: (part: Partial<LineDraft>) => void }) => {
+export const CartonScan = ({
+  onFound,
+}: {
+  readonly onFound: (part: Partial<LineDraft>) => void;
+}) => {
   const t = useMessages(goodsInMessages);
   const formats = useFormats();
   const items = useItems().rows;
@@ -43,10 +47,22 @@ export const CartonScan = ({ onFound }: { readonly onFound: (part: Partial<LineD
         return;
       }
       const item = items.find(({ id }) => id === goodsIn.itemId);
-      const known = item === undefined ? {} : { itemId: item.id, itemName: item.name, unit: item.unit, warmestTempC: item.warmestTempC };
+      const known =
+        item === undefined
+          ? {}
+          : {
+              itemId: item.id,
+              itemName: item.name,
+              unit: item.unit,
+              warmestTempC: item.warmestTempC,
+            };
       onFound({ ...known, ...partOf(goodsIn, item?.unit ?? 'g') });
       const day = goodsIn.useBy ?? goodsIn.bestBefore;
-      const what = [goodsIn.itemName, goodsIn.supplierLotCode, day === null ? null : formats.day(day)];
+      const what = [
+        goodsIn.itemName,
+        goodsIn.supplierLotCode,
+        day === null ? null : formats.day(day),
+      ];
       setSaid(t('scanTook', { what: what.filter((part) => part !== null).join(', ') }));
     } catch (cause) {
       setError(cause);
@@ -56,7 +72,7 @@ export const CartonScan = ({ onFound }: { readonly onFound: (part: Partial<LineD
   useEffect(() => {
     if (first !== undefined && items.length > 0) void take(first);
     // Only the code that the address brought along, once the items are there to name it.
-    // eslint-disable-next-line react-hooks/exhaustive-deps
+    // eslint-disable-next-line react-hooks/exhaustive-deps, react-hooks/set-state-in-effect
   }, [first, items.length > 0]);
   return (
     <div>

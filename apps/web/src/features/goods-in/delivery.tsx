@@ -16,7 +16,8 @@ type Line = components['schemas']['DeliveryLineView'];
 
 const LineState = ({ line }: { readonly line: Line }) => {
   const t = useMessages(goodsInMessages);
-  if (!line.accepted) return <State tone="warn">{t('refusedLine', { why: line.refusalReason ?? '' })}</State>;
+  if (!line.accepted)
+    return <State tone="warn">{t('refusedLine', { why: line.refusalReason ?? '' })}</State>;
   return line.heldBecause === null ? (
     <State tone="good">{t('ok')}</State>
   ) : (
@@ -45,9 +46,25 @@ const Lines = ({ delivery }: { readonly delivery: Delivery }) => {
           ),
           text: (line) => line.lotCode,
         },
-        { key: 'item', title: names('item'), cell: (line) => line.itemName, text: (line) => line.itemName },
-        { key: 'supplierLot', title: t('supplierLot'), cell: (line) => line.supplierLotCode, text: (line) => line.supplierLotCode },
-        { key: 'quantity', title: t('quantity'), numeric: true, cell: (line) => formats.quantity(line.quantity, line.unit), text: (line) => line.quantity },
+        {
+          key: 'item',
+          title: names('item'),
+          cell: (line) => line.itemName,
+          text: (line) => line.itemName,
+        },
+        {
+          key: 'supplierLot',
+          title: t('supplierLot'),
+          cell: (line) => line.supplierLotCode,
+          text: (line) => line.supplierLotCode,
+        },
+        {
+          key: 'quantity',
+          title: t('quantity'),
+          numeric: true,
+          cell: (line) => formats.quantity(line.quantity, line.unit),
+          text: (line) => line.quantity,
+        },
         {
           key: 'date',
           title: t('date'),
@@ -57,8 +74,19 @@ const Lines = ({ delivery }: { readonly delivery: Delivery }) => {
           },
           text: (line) => line.useBy ?? line.bestBefore ?? '',
         },
-        { key: 'price', title: t('price'), numeric: true, cell: (line) => formats.money(line.price), text: (line) => line.price },
-        { key: 'state', title: t('state'), cell: (line) => <LineState line={line} />, text: (line) => line.heldBecause ?? line.refusalReason ?? '' },
+        {
+          key: 'price',
+          title: t('price'),
+          numeric: true,
+          cell: (line) => formats.money(line.price),
+          text: (line) => line.price,
+        },
+        {
+          key: 'state',
+          title: t('state'),
+          cell: (line) => <LineState line={line} />,
+          text: (line) => line.heldBecause ?? line.refusalReason ?? '',
+        },
       ]}
     />
   );

@@ -49,8 +49,18 @@ const GoodsIn = () => {
                 ),
                 text: (row) => row.receivedOn,
               },
-              { key: 'supplier', title: names('supplier'), cell: (row) => row.supplierName, text: (row) => row.supplierName },
-              { key: 'reference', title: t('reference'), cell: (row) => row.reference, text: (row) => row.reference ?? '' },
+              {
+                key: 'supplier',
+                title: names('supplier'),
+                cell: (row) => row.supplierName,
+                text: (row) => row.supplierName,
+              },
+              {
+                key: 'reference',
+                title: t('reference'),
+                cell: (row) => row.reference,
+                text: (row) => row.reference ?? '',
+              },
               {
                 key: 'lines',
                 title: t('lines'),

@@ -11,7 +11,13 @@ const line = {
 
 describe('a delivery line as it is typed', () => {
   it('names what is still missing', () => {
-    expect(missingOf(emptyLine)).toEqual(['itemId', 'supplierLotCode', 'quantity', 'price', 'date']);
+    expect(missingOf(emptyLine)).toEqual([
+      'itemId',
+      'supplierLotCode',
+      'quantity',
+      'price',
+      'date',
+    ]);
     expect(missingOf(line)).toEqual([]);
     expect(missingOf({ ...line, refused: true })).toEqual(['refusalReason']);
     expect(missingOf({ ...line, date: '', dateKind: 'none' })).toEqual([]);

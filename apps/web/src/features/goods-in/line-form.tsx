@@ -64,22 +64,63 @@ export const LineForm = (props: Props) => {
           })
         }
       />
-      <TextField label={t('supplierLot')} value={line.supplierLotCode} maxLength={60} onChange={(supplierLotCode) => onChange({ supplierLotCode })} error={need('supplierLotCode')} required />
+      <TextField
+        label={t('supplierLot')}
+        value={line.supplierLotCode}
+        maxLength={60}
+        onChange={(supplierLotCode) => onChange({ supplierLotCode })}
+        error={need('supplierLotCode')}
+        required
+      />
       <DateFields {...props} />
-      <DecimalField label={t('quantity')} unit={line.unit} weigh={line.unit === 'g'} value={line.quantity} onChange={(quantity) => onChange({ quantity })} error={need('quantity')} required />
-      <DecimalField label={t('price')} unit={formats.currency} value={line.price} onChange={(price) => onChange({ price })} error={need('price')} required />
+      <DecimalField
+        label={t('quantity')}
+        unit={line.unit}
+        weigh={line.unit === 'g'}
+        value={line.quantity}
+        onChange={(quantity) => onChange({ quantity })}
+        error={need('quantity')}
+        required
+      />
+      <DecimalField
+        label={t('price')}
+        unit={formats.currency}
+        value={line.price}
+        onChange={(price) => onChange({ price })}
+        error={need('price')}
+        required
+      />
       <DecimalField
         label={t('temp')}
         unit="°C"
         value={line.tempC}
-        hint={line.warmestTempC === null ? undefined : t('tempNeeded', { limit: formats.number(line.warmestTempC) })}
+        hint={
+          line.warmestTempC === null
+            ? undefined
+            : t('tempNeeded', { limit: formats.number(line.warmestTempC) })
+        }
         onChange={(tempC) => onChange({ tempC })}
       />
-      <PlacePicker label={t('place')} value={line.placeId} onChange={(placeId) => onChange({ placeId })} />
+      <PlacePicker
+        label={t('place')}
+        value={line.placeId}
+        onChange={(placeId) => onChange({ placeId })}
+      />
       <div>
-        <TickField label={t('refuse')} checked={line.refused} onChange={(refused) => onChange({ refused })} />
+        <TickField
+          label={t('refuse')}
+          checked={line.refused}
+          onChange={(refused) => onChange({ refused })}
+        />
         {line.refused && (
-          <TextField label={t('refusalReason')} value={line.refusalReason} maxLength={300} onChange={(refusalReason) => onChange({ refusalReason })} error={need('refusalReason')} required />
+          <TextField
+            label={t('refusalReason')}
+            value={line.refusalReason}
+            maxLength={300}
+            onChange={(refusalReason) => onChange({ refusalReason })}
+            error={need('refusalReason')}
+            required
+          />
         )}
       </div>
     </div>

@@ -26,7 +26,9 @@ export const LinesSoFar = ({ lines, onEdit, onRemove }: Props) => {
             <span>{formats.quantity(line.quantity, line.unit)}</span>
             {line.date !== '' && <span>{formats.day(line.date)}</span>}
             <span>{formats.money(line.price)}</span>
-            {line.refused && <State tone="warn">{t('refusedLine', { why: line.refusalReason })}</State>}
+            {line.refused && (
+              <State tone="warn">{t('refusedLine', { why: line.refusalReason })}</State>
+            )}
             <Button variant="default" onClick={() => onEdit(at)}>
               {t('changeLine')}
             </Button>

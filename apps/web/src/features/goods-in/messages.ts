@@ -2,10 +2,16 @@ import { catalogue } from '../../shared/language/catalogue';
 
 export const goodsInMessages = catalogue('goodsIn', {
   title: ['Goods in', 'Réception'],
-  lead: ['What has arrived, and taking in what stands at the door.', 'Ce qui est arrivé, et la réception de ce qui attend à la porte.'],
+  lead: [
+    'What has arrived, and taking in what stands at the door.',
+    'Ce qui est arrivé, et la réception de ce qui attend à la porte.',
+  ],
   takeIn: ['Take goods in', 'Réceptionner'],
   deliveries: ['Deliveries', 'Livraisons'],
-  noDeliveries: ['No delivery yet. Take the first one in.', 'Aucune livraison. Réceptionnez la première.'],
+  noDeliveries: [
+    'No delivery yet. Take the first one in.',
+    'Aucune livraison. Réceptionnez la première.',
+  ],
   received: ['Received', 'Reçu'],
   lines: ['Lines', 'Lignes'],
   reference: ['Number of the delivery note', 'Numéro du bon de livraison'],
@@ -31,7 +37,10 @@ export const goodsInMessages = catalogue('goodsIn', {
   removeLine: ['Remove', 'Retirer'],
   soFar: ['On this delivery so far', 'Sur cette livraison'],
   book: ['Book the delivery', 'Enregistrer la livraison'],
-  bookLabel: ['Delivery from {{supplier}}, {{count}} lines', 'Livraison de {{supplier}}, {{count}} lignes'],
+  bookLabel: [
+    'Delivery from {{supplier}}, {{count}} lines',
+    'Livraison de {{supplier}}, {{count}} lignes',
+  ],
   needLine: ['Add at least one line first.', 'Ajoutez d’abord au moins une ligne.'],
   unknownCode: [
     'This code says nothing about a delivery. Fill in by hand.',

@@ -11,7 +11,14 @@ import { Page, Section } from '../../shared/kit/page';
 import { ProblemNotice } from '../../shared/kit/problem-notice';
 import { SupplierPicker } from '../../shared/pickers/party-pickers';
 import { CartonScan } from './carton-scan';
-import { emptyDelivery, emptyLine, lineBody, missingOf, type DeliveryDraft, type LineDraft } from './line-draft';
+import {
+  emptyDelivery,
+  emptyLine,
+  lineBody,
+  missingOf,
+  type DeliveryDraft,
+  type LineDraft,
+} from './line-draft';
 import { LineForm } from './line-form';
 import { LinesSoFar } from './lines-so-far';
 import { goodsInMessages } from './messages';
@@ -20,7 +27,9 @@ const useBookDelivery = (draft: DeliveryDraft, clear: () => void) => {
   const t = useMessages(goodsInMessages);
   const book = useBooking();
   const navigate = useNavigate();
-  const [state, setState] = useState<{ working: boolean; error?: unknown; waits?: boolean }>({ working: false });
+  const [state, setState] = useState<{ working: boolean; error?: unknown; waits?: boolean }>({
+    working: false,
+  });
   const go = async (): Promise<void> => {
     setState({ working: true });
     try {
@@ -36,7 +45,8 @@ const useBookDelivery = (draft: DeliveryDraft, clear: () => void) => {
         lane: `delivery-${crypto.randomUUID()}`,
       });
       clear();
-      if (done.kind === 'done') await navigate({ to: '/goods-in/$id', params: { id: done.answer.id } });
+      if (done.kind === 'done')
+        await navigate({ to: '/goods-in/$id', params: { id: done.answer.id } });
       else setState({ working: false, waits: true });
     } catch (error) {
       setState({ working: false, error });
@@ -73,14 +83,25 @@ const TakeIn = () => {
           </button>
         </p>
       )}
-      {booking.waits === true && <p className="caution" role="status">{kit('waits')}</p>}
+      {booking.waits === true && (
+        <p className="caution" role="status">
+          {kit('waits')}
+        </p>
+      )}
       <div className="columns section">
         <SupplierPicker
           value={draft.supplierId}
           required
-          onChange={(id) => change((now) => ({ ...now, supplierId: id, supplierName: supplierName(id) }))}
+          onChange={(id) =>
+            change((now) => ({ ...now, supplierId: id, supplierName: supplierName(id) }))
+          }
         />
-        <TextField label={t('reference')} value={draft.reference} maxLength={80} onChange={(reference) => change((now) => ({ ...now, reference }))} />
+        <TextField
+          label={t('reference')}
+          value={draft.reference}
+          maxLength={80}
+          onChange={(reference) => change((now) => ({ ...now, reference }))}
+        />
       </div>
       <Section title={t('line')}>
         <CartonScan onFound={putLine} />
@@ -102,7 +123,9 @@ const TakeIn = () => {
       </Section>
       <LinesSoFar
         lines={draft.lines}
-        onRemove={(at) => change((now) => ({ ...now, lines: now.lines.filter((_, position) => position !== at) }))}
+        onRemove={(at) =>
+          change((now) => ({ ...now, lines: now.lines.filter((_, position) => position !== at) }))
+        }
         onEdit={(at) =>
           change((now) => ({
             ...now,

@@ -6,7 +6,14 @@ import { ChoiceField } from '../../shared/kit/fields';
 import { Caution } from '../../shared/kit/page';
 import { usePartName } from '../../shared/language/part-names';
 import { useAllergenName } from '../../shared/language/allergen-names';
-import { ALLERGENS, COCOA_FIGURES, FIGURES, NUTRIENTS, type SpecificationForm, sumOf } from './specification-form';
+import {
+  ALLERGENS,
+  COCOA_FIGURES,
+  FIGURES,
+  NUTRIENTS,
+  type SpecificationForm,
+  sumOf,
+} from './specification-form';
 import { specificationMessages } from './specification-messages';
 
 const PRESENCES = ['contains', 'may_contain', 'absent', 'unknown'] as const;
@@ -22,7 +29,11 @@ export const AllergensEditor = ({ form, put, disabled }: Props) => {
   const word = useServiceWords();
   const allergenName = useAllergenName();
   const restAbsent = (): void =>
-    put({ allergens: Object.fromEntries(ALLERGENS.map((code) => [code, form.allergens[code] ?? 'absent'])) });
+    put({
+      allergens: Object.fromEntries(
+        ALLERGENS.map((code) => [code, form.allergens[code] ?? 'absent']),
+      ),
+    });
   return (
     <>
       <Caution>{t('allergenLead')}</Caution>

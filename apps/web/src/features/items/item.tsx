@@ -43,10 +43,15 @@ const Specifications = ({ itemId }: { readonly itemId: string }) => {
             <ul className="plain-list section">
               {rows.map((row) => (
                 <li key={row.id} className="row line">
-                  <button type="button" className="link" aria-pressed={chosen === row.id} onClick={() => setChosen(row.id)}>
+                  <button
+                    type="button"
+                    className="link"
+                    aria-pressed={chosen === row.id}
+                    onClick={() => setChosen(row.id)}
+                  >
                     {row.supplierName}, {t('number')} {row.number}
                   </button>
-                  <State tone={tones[row.state as keyof typeof tones]}>{word(row.state)}</State>
+                  <State tone={tones[row.state]}>{word(row.state)}</State>
                   <span className="quiet">{row.document}</span>
                   {mayWrite && (
                     <Button variant="default" onClick={() => setChosen(`from:${row.id}`)}>

@@ -15,7 +15,10 @@ import { itemMessages } from '../../shared/items/messages';
 
 const BOUGHT = ['ingredient', 'packaging'] as const;
 
-const ItemTable = (props: { readonly items: readonly Item[]; readonly onChange: ((item: Item) => void) | undefined }) => {
+const ItemTable = (props: {
+  readonly items: readonly Item[];
+  readonly onChange: ((item: Item) => void) | undefined;
+}) => {
   const { onChange } = props;
   const t = useMessages(itemMessages);
   const word = useServiceWords();
@@ -38,21 +41,36 @@ const ItemTable = (props: { readonly items: readonly Item[]; readonly onChange: 
           ),
           text: (item) => item.name,
         },
-        { key: 'kind', title: t('kind'), cell: (item) => word(item.kind), text: (item) => item.kind },
+        {
+          key: 'kind',
+          title: t('kind'),
+          cell: (item) => word(item.kind),
+          text: (item) => item.kind,
+        },
         {
           key: 'price',
           title: t('replacement'),
           numeric: true,
-          cell: (item) => (item.replacementPrice === null ? '–' : formats.money(item.replacementPrice)),
+          cell: (item) =>
+            item.replacementPrice === null ? '–' : formats.money(item.replacementPrice),
           text: (item) => item.replacementPrice ?? '',
         },
-        { key: 'storage', title: t('storage'), cell: (item) => item.storageConditions, text: (item) => item.storageConditions ?? '' },
+        {
+          key: 'storage',
+          title: t('storage'),
+          cell: (item) => item.storageConditions,
+          text: (item) => item.storageConditions ?? '',
+        },
         {
           key: 'change',
           title: '',
           cell: (item) =>
             onChange !== undefined && (
-              <Button variant="default" aria-label={t('changeOf', { name: item.name })} onClick={() => onChange(item)}>
+              <Button
+                variant="default"
+                aria-label={t('changeOf', { name: item.name })}
+                onClick={() => onChange(item)}
+              >
                 {t('change')}
               </Button>
             ),
@@ -69,7 +87,11 @@ const Items = () => {
   const list = useItems();
   const [open, setOpen] = useState<Item | 'new'>();
   return (
-    <Page title={t('title')} lead={t('lead')} actions={may && <Button onClick={() => setOpen('new')}>{t('add')}</Button>}>
+    <Page
+      title={t('title')}
+      lead={t('lead')}
+      actions={may && <Button onClick={() => setOpen('new')}>{t('add')}</Button>}
+    >
       <GoodsInNav />
       <Loaded query={list.query}>
         {(rows) => (
@@ -80,7 +102,11 @@ const Items = () => {
         )}
       </Loaded>
       {open !== undefined && (
-        <ItemDialog item={open === 'new' ? undefined : open} kinds={BOUGHT} onClose={() => setOpen(undefined)} />
+        <ItemDialog
+          item={open === 'new' ? undefined : open}
+          kinds={BOUGHT}
+          onClose={() => setOpen(undefined)}
+        />
       )}
     </Page>
   );

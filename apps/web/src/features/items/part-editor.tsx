@@ -7,7 +7,21 @@ import { useAllergenName } from '../../shared/language/allergen-names';
 import { ALLERGENS, emptyPart, type Part } from './specification-form';
 import { specificationMessages } from './specification-messages';
 
-const CLASSES = ['emulsifier', 'stabiliser', 'acidity_regulator', 'acid', 'preservative', 'colour', 'gelling_agent', 'humectant', 'thickener', 'antioxidant', 'sweetener', 'raising_agent', 'glazing_agent'] as const;
+const CLASSES = [
+  'emulsifier',
+  'stabiliser',
+  'acidity_regulator',
+  'acid',
+  'preservative',
+  'colour',
+  'gelling_agent',
+  'humectant',
+  'thickener',
+  'antioxidant',
+  'sweetener',
+  'raising_agent',
+  'glazing_agent',
+] as const;
 const MOST_LEVELS = 5;
 
 interface Props {
@@ -28,15 +42,35 @@ const Own = ({ part, level, disabled, onChange, onRemove }: Props) => {
   const { additive, ...withoutAdditive } = part;
   return (
     <div className="columns columns-end">
-      <TextField label={`${t('names')} ${t('nameEn')}`} value={part.names['en'] ?? ''} disabled={disabled} onChange={(text) => name('en', text)} />
-      <TextField label={`${t('names')} ${t('nameFr')}`} value={part.names['fr'] ?? ''} disabled={disabled} onChange={(text) => name('fr', text)} />
-      {level > 0 && <DecimalField label={t('percent')} unit="%" value={part.percent ?? ''} disabled={disabled} onChange={(percent) => onChange({ ...part, percent: percent === '' ? null : percent })} />}
+      <TextField
+        label={`${t('names')} ${t('nameEn')}`}
+        value={part.names['en'] ?? ''}
+        disabled={disabled}
+        onChange={(text) => name('en', text)}
+      />
+      <TextField
+        label={`${t('names')} ${t('nameFr')}`}
+        value={part.names['fr'] ?? ''}
+        disabled={disabled}
+        onChange={(text) => name('fr', text)}
+      />
+      {level > 0 && (
+        <DecimalField
+          label={t('percent')}
+          unit="%"
+          value={part.percent ?? ''}
+          disabled={disabled}
+          onChange={(percent) => onChange({ ...part, percent: percent === '' ? null : percent })}
+        />
+      )}
       <ChoiceField
         label={t('comesFrom')}
         value={part.origins[0]?.allergen ?? ''}
         empty="–"
         disabled={disabled}
-        onChange={(allergen) => onChange({ ...part, origins: allergen === '' ? [] : [{ allergen }] })}
+        onChange={(allergen) =>
+          onChange({ ...part, origins: allergen === '' ? [] : [{ allergen }] })
+        }
         choices={ALLERGENS.map((code) => ({ value: code, label: allergenName(code) }))}
       />
       {level > 0 && (
@@ -46,13 +80,27 @@ const Own = ({ part, level, disabled, onChange, onRemove }: Props) => {
           empty="–"
           disabled={disabled}
           onChange={(functionalClass) =>
-            onChange((functionalClass === '' ? withoutAdditive : { ...part, additive: { eNumber: null, ...additive, functionalClass } }) as Part)
+            onChange(
+              functionalClass === ''
+                ? withoutAdditive
+                : { ...part, additive: { eNumber: null, ...additive, functionalClass } },
+            )
           }
           choices={CLASSES.map((one) => ({ value: one, label: one.replaceAll('_', ' ') }))}
         />
       )}
       {additive !== undefined && (
-        <TextField label={t('eNumber')} value={additive.eNumber ?? ''} disabled={disabled} onChange={(eNumber) => onChange({ ...part, additive: { ...additive, eNumber: eNumber === '' ? null : eNumber } })} />
+        <TextField
+          label={t('eNumber')}
+          value={additive.eNumber ?? ''}
+          disabled={disabled}
+          onChange={(eNumber) =>
+            onChange({
+              ...part,
+              additive: { ...additive, eNumber: eNumber === '' ? null : eNumber },
+            })
+          }
+        />
       )}
       {onRemove !== undefined && !disabled && (
         <Button variant="default" onClick={onRemove}>
@@ -76,12 +124,23 @@ export const PartEditor = (props: Props) => {
           part={child}
           level={level + 1}
           disabled={disabled}
-          onChange={(next) => onChange({ ...part, parts: part.parts.map((one, position) => (position === at ? next : one)) })}
-          onRemove={() => onChange({ ...part, parts: part.parts.filter((_, position) => position !== at) })}
+          onChange={(next) =>
+            onChange({
+              ...part,
+              parts: part.parts.map((one, position) => (position === at ? next : one)),
+            })
+          }
+          onRemove={() =>
+            onChange({ ...part, parts: part.parts.filter((_, position) => position !== at) })
+          }
         />
       ))}
       {!disabled && level < MOST_LEVELS && (
-        <button type="button" className="link" onClick={() => onChange({ ...part, parts: [...part.parts, emptyPart] })}>
+        <button
+          type="button"
+          className="link"
+          onClick={() => onChange({ ...part, parts: [...part.parts, emptyPart] })}
+        >
           {t('addPart')}
           {level > 0 && `: ${part.names['en'] ?? part.names['fr'] ?? ''}`}
         </button>

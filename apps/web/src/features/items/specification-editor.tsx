@@ -19,7 +19,16 @@ import { bodyOf, figuresOf, formOf, type SpecificationForm } from './specificati
 import { specificationMessages } from './specification-messages';
 
 type View = components['schemas']['SpecificationView'];
-const CHOCOLATE = ['chocolate', 'couverture', 'gianduja', 'milk_chocolate', 'milk_couverture', 'milk_gianduja', 'white_chocolate', 'powdered_chocolate'] as const;
+const CHOCOLATE = [
+  'chocolate',
+  'couverture',
+  'gianduja',
+  'milk_chocolate',
+  'milk_couverture',
+  'milk_gianduja',
+  'white_chocolate',
+  'powdered_chocolate',
+] as const;
 
 interface Props {
   readonly itemId: string;
@@ -29,7 +38,11 @@ interface Props {
   readonly onSaved: (view: View) => void;
 }
 
-const useActions = ({ itemId, view, asNew, onSaved }: Props, form: SpecificationForm, supplierId: string) => {
+const useActions = (
+  { itemId, view, asNew, onSaved }: Props,
+  form: SpecificationForm,
+  supplierId: string,
+) => {
   const queries = useQueryClient();
   const [error, setError] = useState<unknown>();
   const run = async (work: () => Promise<View>): Promise<void> => {
@@ -48,10 +61,29 @@ const useActions = ({ itemId, view, asNew, onSaved }: Props, form: Specification
     save: () =>
       run(() =>
         view === undefined || asNew
-          ? must(api.POST('/api/items/{itemId}/specifications', { params: { path: { itemId } }, body: { ...bodyOf(form), supplierId } }))
-          : must(api.PUT('/api/items/{itemId}/specifications/{id}', { ...at, ...seen(view.version), body: bodyOf(form) })),
+          ? must(
+              api.POST('/api/items/{itemId}/specifications', {
+                params: { path: { itemId } },
+                body: { ...bodyOf(form), supplierId },
+              }),
+            )
+          : must(
+              api.PUT('/api/items/{itemId}/specifications/{id}', {
+                ...at,
+                ...seen(view.version),
+                body: bodyOf(form),
+              }),
+            ),
       ),
-    approve: () => run(() => must(api.POST('/api/items/{itemId}/specifications/{id}/approve', { ...at, ...seen(view?.version ?? 1) }))),
+    approve: () =>
+      run(() =>
+        must(
+          api.POST('/api/items/{itemId}/specifications/{id}/approve', {
+            ...at,
+            ...seen(view?.version ?? 1),
+          }),
+        ),
+      ),
     withdraw: (reason: string) =>
       run(() =>
         must(
@@ -65,7 +97,11 @@ const useActions = ({ itemId, view, asNew, onSaved }: Props, form: Specification
   };
 };
 
-const Generic = ({ onFigures }: { readonly onFigures: (figures: Record<string, string>) => void }) => {
+const Generic = ({
+  onFigures,
+}: {
+  readonly onFigures: (figures: Record<string, string>) => void;
+}) => {
   const t = useMessages(specificationMessages);
   const rows = useRead('/api/reference-ingredients');
   return (
@@ -78,7 +114,10 @@ const Generic = ({ onFigures }: { readonly onFigures: (figures: Record<string, s
         const row = rows.data?.items.find((one) => one.key === key);
         if (row !== undefined) onFigures(figuresOf(row.composition));
       }}
-      choices={(rows.data?.items ?? []).map((row) => ({ value: row.key, label: `${row.nameEn} / ${row.nameFr}` }))}
+      choices={(rows.data?.items ?? []).map((row) => ({
+        value: row.key,
+        label: `${row.nameEn} / ${row.nameFr}`,
+      }))}
     />
   );
 };
@@ -99,18 +138,44 @@ export const SpecificationEditor = (props: Props) => {
     const others = without(form.statements, key);
     put({ statements: value === '' ? others : { ...others, [key]: value } });
   };
-  const stated = (key: string): string => (typeof form.statements[key] === 'string' ? form.statements[key] : '');
+  const stated = (key: string): string =>
+    typeof form.statements[key] === 'string' ? form.statements[key] : '';
   return (
     <>
       {!draft && <p className="quiet">{t('frozenNote')}</p>}
       <div className="columns section">
-        {(view === undefined || asNew) && <SupplierPicker value={supplierId} onChange={setSupplierId} required />}
-        <TextField label={t('document')} value={form.document} maxLength={300} disabled={disabled} onChange={(document) => put({ document })} />
-        <ChoiceField label={t('chocolateKind')} value={stated('chocolateKind')} empty="–" disabled={disabled} onChange={(value) => statement('chocolateKind', value)} choices={CHOCOLATE.map((one) => ({ value: one, label: one.replaceAll('_', ' ') }))} />
-        <TextField label={t('sulphite')} value={stated('sulphiteMgPerKg')} disabled={disabled} onChange={(value) => statement('sulphiteMgPerKg', value)} />
+        {(view === undefined || asNew) && (
+          <SupplierPicker value={supplierId} onChange={setSupplierId} required />
+        )}
+        <TextField
+          label={t('document')}
+          value={form.document}
+          maxLength={300}
+          disabled={disabled}
+          onChange={(document) => put({ document })}
+        />
+        <ChoiceField
+          label={t('chocolateKind')}
+          value={stated('chocolateKind')}
+          empty="–"
+          disabled={disabled}
+          onChange={(value) => statement('chocolateKind', value)}
+          choices={CHOCOLATE.map((one) => ({ value: one, label: one.replaceAll('_', ' ') }))}
+        />
+        <TextField
+          label={t('sulphite')}
+          value={stated('sulphiteMgPerKg')}
+          disabled={disabled}
+          onChange={(value) => statement('sulphiteMgPerKg', value)}
+        />
       </div>
       <Section title={t('parts')}>
-        <PartEditor part={form.ingredient} level={0} disabled={disabled} onChange={(ingredient) => put({ ingredient })} />
+        <PartEditor
+          part={form.ingredient}
+          level={0}
+          disabled={disabled}
+          onChange={(ingredient) => put({ ingredient })}
+        />
       </Section>
       <Section title={t('allergens')}>
         <AllergensEditor form={form} put={put} disabled={disabled} />
@@ -141,7 +206,12 @@ export const SpecificationEditor = (props: Props) => {
         )}
       </div>
       {withdrawing && (
-        <ReasonDialog title={t('withdraw')} confirm={t('withdraw')} onClose={() => setWithdrawing(false)} onReason={actions.withdraw} />
+        <ReasonDialog
+          title={t('withdraw')}
+          confirm={t('withdraw')}
+          onClose={() => setWithdrawing(false)}
+          onReason={actions.withdraw}
+        />
       )}
       {owner && draft && <Caution>{t('approveCaution')}</Caution>}
     </>

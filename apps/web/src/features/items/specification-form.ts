@@ -24,7 +24,15 @@ export const COCOA_FIGURES = [
   'cocoaSolids.milkFat',
 ] as const; // prettier-ignore
 
-export const NUTRIENTS = ['fat', 'saturates', 'carbohydrate', 'sugars', 'fibre', 'protein', 'salt'] as const;
+export const NUTRIENTS = [
+  'fat',
+  'saturates',
+  'carbohydrate',
+  'sugars',
+  'fibre',
+  'protein',
+  'salt',
+] as const;
 
 export interface Part {
   readonly names: Readonly<Record<string, string>>;

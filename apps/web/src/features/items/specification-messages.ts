@@ -4,7 +4,10 @@ export const specificationMessages = catalogue('specification', {
   title: ['Specification', 'Fiche technique'],
   of: ['Specification of {{item}}', 'Fiche de {{item}}'],
   add: ['New specification', 'Nouvelle fiche'],
-  none: ['No specification: received lots stay on hold.', 'Aucune fiche : les lots reçus restent bloqués.'],
+  none: [
+    'No specification: received lots stay on hold.',
+    'Aucune fiche : les lots reçus restent bloqués.',
+  ],
   supplier: ['Supplier', 'Fournisseur'],
   number: ['Version', 'Version'],
   state: ['State', 'État'],
@@ -33,7 +36,10 @@ export const specificationMessages = catalogue('specification', {
     'Silence is “not known” and keeps the lot from a label. State “absent” only where the document says so.',
     'Le silence vaut « inconnu » et empêche l’étiquette. N’écrivez « absent » que si le document le dit.',
   ],
-  restAbsent: ['The document says all others are absent', 'Le document dit tous les autres absents'],
+  restAbsent: [
+    'The document says all others are absent',
+    'Le document dit tous les autres absents',
+  ],
   composition: ['Composition of 100 g, in grams', 'Composition de 100 g, en grammes'],
   sums: ['Sums to {{grams}} g', 'Total {{grams}} g'],
   generic: ['Fill in from a generic row', 'Remplir depuis une ligne générique'],
@@ -42,5 +48,8 @@ export const specificationMessages = catalogue('specification', {
   sulphite: ['Sulphites, mg per kg', 'Sulfites, mg par kg'],
   facts: ['Item', 'Article'],
   lots: ['Lots', 'Lots'],
-  frozenNote: ['Approved specifications never change; write a new version.', 'Une fiche approuvée ne change plus ; écrivez une nouvelle version.'],
+  frozenNote: [
+    'Approved specifications never change; write a new version.',
+    'Une fiche approuvée ne change plus ; écrivez une nouvelle version.',
+  ],
 });

@@ -30,12 +30,20 @@ const Contacts = ({ declaration }: { readonly declaration: Declaration }) => {
         {declaration.contacts.map((contact) => (
           <li key={contact.allergen} className="row line">
             <strong>{allergenName(contact.allergen)}</strong>
-            <State tone={contact.verdict === 'below' ? 'plain' : 'warn'}>{t(contact.verdict)}</State>
-            {contact.proteinMgPerKg !== null && <span>{formats.number(contact.proteinMgPerKg, 2)} mg/kg</span>}
+            <State tone={contact.verdict === 'below' ? 'plain' : 'warn'}>
+              {t(contact.verdict)}
+            </State>
+            {contact.proteinMgPerKg !== null && (
+              <span>{formats.number(contact.proteinMgPerKg, 2)} mg/kg</span>
+            )}
             <span className="quiet">{contact.sources.join(', ')}</span>
             {may &&
               (['state', 'leave_out'] as const).map((decision) => (
-                <Button key={decision} variant="default" onClick={() => setOpen({ contact, decision })}>
+                <Button
+                  key={decision}
+                  variant="default"
+                  onClick={() => setOpen({ contact, decision })}
+                >
                   {t(decision)}
                 </Button>
               ))}

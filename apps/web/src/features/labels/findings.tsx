@@ -24,7 +24,12 @@ export const Findings = ({ findings, accepted, onAccept }: Props) => {
             <State tone={tones[finding.severity]}>{t(finding.severity)}</State> {finding.detail}
           </span>
           {finding.severity === 'decision' && (
-            <TextField label={t('accept')} value={accepted[finding.code] ?? ''} maxLength={500} onChange={(reason) => onAccept(finding.code, reason)} />
+            <TextField
+              label={t('accept')}
+              value={accepted[finding.code] ?? ''}
+              maxLength={500}
+              onChange={(reason) => onAccept(finding.code, reason)}
+            />
           )}
         </li>
       ))}

@@ -11,7 +11,8 @@ export const LabelRuns = ({ code }: { readonly code: string }) => {
   const t = useMessages(labelMessages);
   const formats = useFormats();
   const runs = useRead('/api/lots/{code}/label-runs', { params: { path: { code } } });
-  const fileOf = (id: string): string => `/api/lots/${encodeURIComponent(code)}/label-runs/${id}/label.pdf`;
+  const fileOf = (id: string): string =>
+    `/api/lots/${encodeURIComponent(code)}/label-runs/${id}/label.pdf`;
   return (
     <Loaded query={runs}>
       {(rows) => {
@@ -20,11 +21,19 @@ export const LabelRuns = ({ code }: { readonly code: string }) => {
         if (latest === undefined) return null;
         return (
           <div>
-            <Section title={t('preview')} actions={<PaperLink href={fileOf(latest.id)}>{t('openPdf')}</PaperLink>}>
+            <Section
+              title={t('preview')}
+              actions={<PaperLink href={fileOf(latest.id)}>{t('openPdf')}</PaperLink>}
+            >
               <p role="status" className="quiet">
                 {t('printed')}
               </p>
-              <object className="pdf-frame" data={fileOf(latest.id)} type="application/pdf" aria-label={t('previewTitle')}>
+              <object
+                className="pdf-frame"
+                data={fileOf(latest.id)}
+                type="application/pdf"
+                aria-label={t('previewTitle')}
+              >
                 <p>{t('onlyPdf')}</p>
               </object>
             </Section>

@@ -39,22 +39,72 @@ export const LabelSettingsDialog = (props: {
       size="lg"
       onClose={props.onClose}
       onSave={async () => {
-        await must(api.PUT('/api/items/{id}/label-settings', { ...byId(props.itemId), ...seen(version), body: value }));
+        await must(
+          api.PUT('/api/items/{id}/label-settings', {
+            ...byId(props.itemId),
+            ...seen(version),
+            body: value,
+          }),
+        );
         await queries.invalidateQueries();
       }}
     >
       {(errors) => (
         <>
-          <TextField label={t('nameEn')} value={spoken(value.names, 'en')} onChange={(text) => word('names', 'en', text)} error={errors['names']} />
-          <TextField label={t('nameFr')} value={spoken(value.names, 'fr')} onChange={(text) => word('names', 'fr', text)} />
-          <TextField label={t('storageEn')} value={spoken(value.storage, 'en')} onChange={(text) => word('storage', 'en', text)} />
-          <TextField label={t('storageFr')} value={spoken(value.storage, 'fr')} onChange={(text) => word('storage', 'fr', text)} />
+          <TextField
+            label={t('nameEn')}
+            value={spoken(value.names, 'en')}
+            onChange={(text) => word('names', 'en', text)}
+            error={errors['names']}
+          />
+          <TextField
+            label={t('nameFr')}
+            value={spoken(value.names, 'fr')}
+            onChange={(text) => word('names', 'fr', text)}
+          />
+          <TextField
+            label={t('storageEn')}
+            value={spoken(value.storage, 'en')}
+            onChange={(text) => word('storage', 'en', text)}
+          />
+          <TextField
+            label={t('storageFr')}
+            value={spoken(value.storage, 'fr')}
+            onChange={(text) => word('storage', 'fr', text)}
+          />
           <div className="columns">
-            <ChoiceField label={t('legalName')} value={value.legalName} onChange={(legalName) => put({ legalName: legalName as Settings['legalName'] })} choices={LEGAL.map((one) => ({ value: one, label: one.replaceAll('_', ' ') }))} />
-            <ChoiceField label={t('packForm')} value={value.packForm} onChange={(packForm) => put({ packForm: packForm as Settings['packForm'] })} choices={FORMS.map((one) => ({ value: one, label: one.replaceAll('_', ' ') }))} />
-            <ChoiceField label={t('symbol')} value={value.symbol} onChange={(symbol) => put({ symbol: symbol as Settings['symbol'] })} choices={SYMBOLS.map((one) => ({ value: one, label: one.replaceAll('_', ' ') }))} />
-            <DecimalField label={t('surface')} unit="cm²" value={value.largestSurfaceCm2} onChange={(largestSurfaceCm2) => put({ largestSurfaceCm2 })} error={errors['largestSurfaceCm2']} />
-            <DecimalField label={t('panel')} unit="cm²" value={value.panelAreaCm2} onChange={(panelAreaCm2) => put({ panelAreaCm2 })} error={errors['panelAreaCm2']} />
+            <ChoiceField
+              label={t('legalName')}
+              value={value.legalName}
+              onChange={(legalName) => put({ legalName: legalName as Settings['legalName'] })}
+              choices={LEGAL.map((one) => ({ value: one, label: one.replaceAll('_', ' ') }))}
+            />
+            <ChoiceField
+              label={t('packForm')}
+              value={value.packForm}
+              onChange={(packForm) => put({ packForm: packForm as Settings['packForm'] })}
+              choices={FORMS.map((one) => ({ value: one, label: one.replaceAll('_', ' ') }))}
+            />
+            <ChoiceField
+              label={t('symbol')}
+              value={value.symbol}
+              onChange={(symbol) => put({ symbol: symbol as Settings['symbol'] })}
+              choices={SYMBOLS.map((one) => ({ value: one, label: one.replaceAll('_', ' ') }))}
+            />
+            <DecimalField
+              label={t('surface')}
+              unit="cm²"
+              value={value.largestSurfaceCm2}
+              onChange={(largestSurfaceCm2) => put({ largestSurfaceCm2 })}
+              error={errors['largestSurfaceCm2']}
+            />
+            <DecimalField
+              label={t('panel')}
+              unit="cm²"
+              value={value.panelAreaCm2}
+              onChange={(panelAreaCm2) => put({ panelAreaCm2 })}
+              error={errors['panelAreaCm2']}
+            />
           </div>
         </>
       )}

@@ -23,7 +23,12 @@ const Printing = ({ declaration }: { readonly declaration: View }) => {
   const t = useMessages(labelMessages);
   const book = useBooking();
   const code = declaration.lotCode;
-  const [form, setForm] = useState<PrintForm>({ form: 'box_label', copies: '1', price: '', stock: emptyStock });
+  const [form, setForm] = useState<PrintForm>({
+    form: 'box_label',
+    copies: '1',
+    price: '',
+    stock: emptyStock,
+  });
   const [accepted, setAccepted] = useState<Readonly<Record<string, string>>>({});
   const [state, setState] = useState<{ working: boolean; error?: unknown }>({ working: false });
   const mayPrint = useMay('maker', 'seller');
@@ -54,7 +59,11 @@ const Printing = ({ declaration }: { readonly declaration: View }) => {
   return (
     <>
       <Section title={t('findings')}>
-        <Findings findings={declaration.findings} accepted={accepted} onAccept={(finding, reason) => setAccepted({ ...accepted, [finding]: reason })} />
+        <Findings
+          findings={declaration.findings}
+          accepted={accepted}
+          onAccept={(finding, reason) => setAccepted({ ...accepted, [finding]: reason })}
+        />
       </Section>
       {mayPrint && (
         <Section title={t('print')}>
@@ -62,7 +71,12 @@ const Printing = ({ declaration }: { readonly declaration: View }) => {
             <PrintFields value={form} errors={errors} onChange={setForm} />
             <ProblemNotice error={state.error} />
             <div className="row">
-              <Button size="lg" loading={state.working} disabled={Number(form.copies) < 1} onClick={() => void print()}>
+              <Button
+                size="lg"
+                loading={state.working}
+                disabled={Number(form.copies) < 1}
+                onClick={() => void print()}
+              >
                 {t('print')}
               </Button>
             </div>
@@ -87,7 +101,13 @@ const SetUp = ({ itemId }: { readonly itemId: string }) => {
           {t('setUp')}
         </Button>
       )}
-      {open && <LabelSettingsDialog itemId={itemId} settings={settings.data} onClose={() => setOpen(false)} />}
+      {open && (
+        <LabelSettingsDialog
+          itemId={itemId}
+          settings={settings.data}
+          onClose={() => setOpen(false)}
+        />
+      )}
     </>
   );
 };

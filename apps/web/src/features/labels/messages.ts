@@ -2,7 +2,10 @@ import { catalogue } from '../../shared/language/catalogue';
 
 export const labelMessages = catalogue('labels', {
   title: ['Label of {{item}}', 'Étiquette de {{item}}'],
-  lead: ['Computed from the lots that are really inside lot {{code}}.', 'Calculée à partir des lots réellement dans le lot {{code}}.'],
+  lead: [
+    'Computed from the lots that are really inside lot {{code}}.',
+    'Calculée à partir des lots réellement dans le lot {{code}}.',
+  ],
   preview: ['The label, as it prints', 'L’étiquette, telle qu’elle s’imprime'],
   previewTitle: ['Label preview (PDF)', 'Aperçu de l’étiquette (PDF)'],
   form: ['Form', 'Forme'],
@@ -63,7 +66,13 @@ export const labelMessages = catalogue('labels', {
   storageFr: ['Storage, French', 'Conservation, français'],
   save: ['Save', 'Enregistrer'],
   setUp: ['Set up this label', 'Régler cette étiquette'],
-  notSet: ['Nobody has set up how this item is labelled; these are the usual settings.', 'L’étiquetage de cet article n’est pas réglé ; ce sont les réglages usuels.'],
+  notSet: [
+    'Nobody has set up how this item is labelled; these are the usual settings.',
+    'L’étiquetage de cet article n’est pas réglé ; ce sont les réglages usuels.',
+  ],
   bookLabel: ['Labels of {{code}}', 'Étiquettes de {{code}}'],
-  onlyPdf: ['Your browser can’t show a PDF here; open it instead.', 'Votre navigateur n’affiche pas les PDF ici ; ouvrez-le.'],
+  onlyPdf: [
+    'Your browser can’t show a PDF here; open it instead.',
+    'Votre navigateur n’affiche pas les PDF ici ; ouvrez-le.',
+  ],
 });

@@ -21,9 +21,18 @@ const whole = (text: string): string => text.replace(/[^\d.]/g, '');
 const StockFields = ({ value, onChange }: Props) => {
   const t = useMessages(labelMessages);
   const { stock } = value;
-  const put = (part: Partial<StockForm>): void => onChange({ ...value, stock: { ...stock, ...part } });
-  const measure = (label: string, key: 'widthMm' | 'heightMm' | 'columns' | 'rows' | 'startAt', unit: string) => (
-    <TextField label={`${label}${unit}`} value={stock[key]} onChange={(text) => put({ [key]: whole(text) })} />
+  const put = (part: Partial<StockForm>): void =>
+    onChange({ ...value, stock: { ...stock, ...part } });
+  const measure = (
+    label: string,
+    key: 'widthMm' | 'heightMm' | 'columns' | 'rows' | 'startAt',
+    unit: string,
+  ) => (
+    <TextField
+      label={`${label}${unit}`}
+      value={stock[key]}
+      onChange={(text) => put({ [key]: whole(text) })}
+    />
   );
   return (
     <>
@@ -39,7 +48,8 @@ const StockFields = ({ value, onChange }: Props) => {
         ]}
       />
       {stock.kind !== 'usual' && measure(t('width'), 'widthMm', ' (mm)')}
-      {(stock.kind === 'die_cut' || stock.kind === 'sheet') && measure(t('height'), 'heightMm', ' (mm)')}
+      {(stock.kind === 'die_cut' || stock.kind === 'sheet') &&
+        measure(t('height'), 'heightMm', ' (mm)')}
       {stock.kind === 'sheet' && (
         <>
           {measure(t('columns'), 'columns', '')}
@@ -61,12 +71,25 @@ export const PrintFields = (props: Props) => {
         label={t('form')}
         value={value.form}
         onChange={(form) => onChange({ ...value, form: form as PrintForm['form'] })}
-        choices={(['box_label', 'direct_sale_label', 'legend_card'] as const).map((one) => ({ value: one, label: t(one) }))}
+        choices={(['box_label', 'direct_sale_label', 'legend_card'] as const).map((one) => ({
+          value: one,
+          label: t(one),
+        }))}
       />
       <div className="columns">
         <StockFields {...props} />
-        <TextField label={t('copies')} value={value.copies} onChange={(copies) => onChange({ ...value, copies: copies.replace(/\D/g, '') })} error={errors['copies']} />
-        <TextField label={t('price')} value={value.price} onChange={(price) => onChange({ ...value, price: price.replace(',', '.') })} error={errors['price']} />
+        <TextField
+          label={t('copies')}
+          value={value.copies}
+          onChange={(copies) => onChange({ ...value, copies: copies.replace(/\D/g, '') })}
+          error={errors['copies']}
+        />
+        <TextField
+          label={t('price')}
+          value={value.price}
+          onChange={(price) => onChange({ ...value, price: price.replace(',', '.') })}
+          error={errors['price']}
+        />
       </div>
     </div>
   );

@@ -2,7 +2,10 @@ import { catalogue } from '../../shared/language/catalogue';
 
 export const mouldMessages = catalogue('moulds', {
   title: ['Moulding', 'Moulage'],
-  lead: ['Shells cast, filled and closed, tray by tray.', 'Coques moulées, garnies et fermées, plaque par plaque.'],
+  lead: [
+    'Shells cast, filled and closed, tray by tray.',
+    'Coques moulées, garnies et fermées, plaque par plaque.',
+  ],
   moulds: ['Moulds', 'Moules'],
   start: ['Start casting', 'Commencer un moulage'],
   designs: ['Shapes', 'Formes'],

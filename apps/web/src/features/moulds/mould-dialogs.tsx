@@ -19,7 +19,14 @@ const whole = (text: string): string => text.replace(/\D/g, '');
 export const DesignDialog = ({ onClose }: { readonly onClose: () => void }) => {
   const t = useMessages(mouldMessages);
   const queries = useQueryClient();
-  const [form, setForm] = useState({ name: '', shape: '', rows: '', columns: '', volume: '', mass: '' });
+  const [form, setForm] = useState({
+    name: '',
+    shape: '',
+    rows: '',
+    columns: '',
+    volume: '',
+    mass: '',
+  });
   const put = (change: Partial<typeof form>): void => setForm((now) => ({ ...now, ...change }));
   const save = async (): Promise<void> => {
     const body = {
@@ -37,14 +44,50 @@ export const DesignDialog = ({ onClose }: { readonly onClose: () => void }) => {
     <EditDialog title={t('addDesign')} onClose={onClose} onSave={save}>
       {(errors) => (
         <>
-          <TextField label={t('name')} value={form.name} onChange={(name) => put({ name })} error={errors['name']} required />
-          <TextField label={t('shape')} value={form.shape} onChange={(shape) => put({ shape })} error={errors['shape']} required />
+          <TextField
+            label={t('name')}
+            value={form.name}
+            onChange={(name) => put({ name })}
+            error={errors['name']}
+            required
+          />
+          <TextField
+            label={t('shape')}
+            value={form.shape}
+            onChange={(shape) => put({ shape })}
+            error={errors['shape']}
+            required
+          />
           <div className="columns">
-            <TextField label={t('rows')} value={form.rows} onChange={(text) => put({ rows: whole(text) })} error={errors['rows']} required />
-            <TextField label={t('columns')} value={form.columns} onChange={(text) => put({ columns: whole(text) })} error={errors['columns']} required />
+            <TextField
+              label={t('rows')}
+              value={form.rows}
+              onChange={(text) => put({ rows: whole(text) })}
+              error={errors['rows']}
+              required
+            />
+            <TextField
+              label={t('columns')}
+              value={form.columns}
+              onChange={(text) => put({ columns: whole(text) })}
+              error={errors['columns']}
+              required
+            />
           </div>
-          <DecimalField label={t('volume')} unit="mL" value={form.volume} onChange={(volume) => put({ volume })} error={errors['cavityVolumeMl']} />
-          <DecimalField label={t('pieceMass')} unit="g" value={form.mass} onChange={(mass) => put({ mass })} error={errors['pieceMassGrams']} />
+          <DecimalField
+            label={t('volume')}
+            unit="mL"
+            value={form.volume}
+            onChange={(volume) => put({ volume })}
+            error={errors['cavityVolumeMl']}
+          />
+          <DecimalField
+            label={t('pieceMass')}
+            unit="g"
+            value={form.mass}
+            onChange={(mass) => put({ mass })}
+            error={errors['pieceMassGrams']}
+          />
         </>
       )}
     </EditDialog>
@@ -72,8 +115,20 @@ export const TraysDialog = ({ onClose }: { readonly onClose: () => void }) => {
     >
       {(errors) => (
         <>
-          <ChoiceField label={t('designs')} value={designId} empty="–" onChange={setDesignId} error={errors['designId']} choices={designs.map(({ id, name }) => ({ value: id, label: name }))} />
-          <TextField label={t('count')} value={count} onChange={(text) => setCount(whole(text))} error={errors['count']} />
+          <ChoiceField
+            label={t('designs')}
+            value={designId}
+            empty="–"
+            onChange={setDesignId}
+            error={errors['designId']}
+            choices={designs.map(({ id, name }) => ({ value: id, label: name }))}
+          />
+          <TextField
+            label={t('count')}
+            value={count}
+            onChange={(text) => setCount(whole(text))}
+            error={errors['count']}
+          />
         </>
       )}
     </EditDialog>
@@ -108,7 +163,10 @@ export const InspectDialog = (props: { readonly mould: Mould; readonly onClose: 
             label={t('result')}
             value={result}
             onChange={(next) => setResult(next as Result)}
-            choices={(['sound', 'chipped', 'retired'] as const).map((one) => ({ value: one, label: word(one) }))}
+            choices={(['sound', 'chipped', 'retired'] as const).map((one) => ({
+              value: one,
+              label: word(one),
+            }))}
           />
           <LongField label={t('note')} value={note} onChange={setNote} error={errors['note']} />
         </>

@@ -15,7 +15,11 @@ const Moulding = () => {
       lead={t('lead')}
       actions={
         may && (
-          <Link to="/kitchen/new" search={{ kind: 'piece' }} className="button-link button-link-main">
+          <Link
+            to="/kitchen/new"
+            search={{ kind: 'piece' }}
+            className="button-link button-link-main"
+          >
             {t('start')}
           </Link>
         )

@@ -32,23 +32,49 @@ const Trays = ({ onInspect }: { readonly onInspect: ((mould: Mould) => void) | u
             csvName="moulds"
             empty={t('noTrays')}
             columns={[
-              { key: 'tag', title: t('tag'), cell: (row) => <code>{row.tag}</code>, text: (row) => row.tag },
-              { key: 'design', title: t('designs'), cell: (row) => row.designName, text: (row) => row.designName },
+              {
+                key: 'tag',
+                title: t('tag'),
+                cell: (row) => <code>{row.tag}</code>,
+                text: (row) => row.tag,
+              },
+              {
+                key: 'design',
+                title: t('designs'),
+                cell: (row) => row.designName,
+                text: (row) => row.designName,
+              },
               {
                 key: 'state',
                 title: t('state'),
-                cell: (row) => <State tone={row.state === 'sound' ? 'good' : 'warn'}>{word(row.state)}</State>,
+                cell: (row) => (
+                  <State tone={row.state === 'sound' ? 'good' : 'warn'}>{word(row.state)}</State>
+                ),
                 text: (row) => row.state,
               },
-              { key: 'sound', title: t('lastSound'), cell: (row) => (row.lastSoundAt === null ? '–' : formats.instant(row.lastSoundAt)), text: (row) => row.lastSoundAt ?? '' },
-              { key: 'batch', title: t('inBatch'), cell: (row) => <code>{row.inBatchCode}</code>, text: (row) => row.inBatchCode ?? '' },
+              {
+                key: 'sound',
+                title: t('lastSound'),
+                cell: (row) => (row.lastSoundAt === null ? '–' : formats.instant(row.lastSoundAt)),
+                text: (row) => row.lastSoundAt ?? '',
+              },
+              {
+                key: 'batch',
+                title: t('inBatch'),
+                cell: (row) => <code>{row.inBatchCode}</code>,
+                text: (row) => row.inBatchCode ?? '',
+              },
               {
                 key: 'do',
                 title: '',
                 cell: (row) => (
                   <span className="row">
                     {onInspect !== undefined && (
-                      <Button variant="default" aria-label={t('inspectTitle', { tag: row.tag })} onClick={() => onInspect(row)}>
+                      <Button
+                        variant="default"
+                        aria-label={t('inspectTitle', { tag: row.tag })}
+                        onClick={() => onInspect(row)}
+                      >
                         {t('inspect')}
                       </Button>
                     )}
@@ -82,11 +108,41 @@ const Designs = () => {
             rowKey={({ id }) => id}
             empty={t('noDesigns')}
             columns={[
-              { key: 'name', title: t('name'), cell: (row) => <strong>{row.name}</strong>, text: (row) => row.name },
-              { key: 'shape', title: t('shape'), cell: (row) => row.shape, text: (row) => row.shape },
-              { key: 'cavities', title: t('cavities'), numeric: true, cell: (row) => `${String(row.rows)} × ${String(row.columns)} = ${String(row.cavities)}`, text: (row) => String(row.cavities) },
-              { key: 'mass', title: t('pieceMass'), numeric: true, cell: (row) => (row.pieceMassGrams === null ? '–' : formats.mass(row.pieceMassGrams)), text: (row) => row.pieceMassGrams ?? '' },
-              { key: 'sound', title: t('sound'), numeric: true, cell: (row) => `${String(row.soundMoulds)} / ${String(row.keptMoulds)}`, text: (row) => String(row.soundMoulds) },
+              {
+                key: 'name',
+                title: t('name'),
+                cell: (row) => <strong>{row.name}</strong>,
+                text: (row) => row.name,
+              },
+              {
+                key: 'shape',
+                title: t('shape'),
+                cell: (row) => row.shape,
+                text: (row) => row.shape,
+              },
+              {
+                key: 'cavities',
+                title: t('cavities'),
+                numeric: true,
+                cell: (row) =>
+                  `${String(row.rows)} × ${String(row.columns)} = ${String(row.cavities)}`,
+                text: (row) => String(row.cavities),
+              },
+              {
+                key: 'mass',
+                title: t('pieceMass'),
+                numeric: true,
+                cell: (row) =>
+                  row.pieceMassGrams === null ? '–' : formats.mass(row.pieceMassGrams),
+                text: (row) => row.pieceMassGrams ?? '',
+              },
+              {
+                key: 'sound',
+                title: t('sound'),
+                numeric: true,
+                cell: (row) => `${String(row.soundMoulds)} / ${String(row.keptMoulds)}`,
+                text: (row) => String(row.soundMoulds),
+              },
             ]}
           />
         )}

@@ -2,7 +2,10 @@ import { catalogue } from '../../shared/language/catalogue';
 
 export const packingMessages = catalogue('packing', {
   title: ['Packing', 'Emballage'],
-  lead: ['Boxes are filled from pieces, labelled, and wait here to go out.', 'Les boîtes se garnissent, s’étiquettent et attendent ici le départ.'],
+  lead: [
+    'Boxes are filled from pieces, labelled, and wait here to go out.',
+    'Les boîtes se garnissent, s’étiquettent et attendent ici le départ.',
+  ],
   start: ['Start packing', 'Commencer un emballage'],
   ready: ['Boxes and pieces that are ready', 'Boîtes et bonbons prêts'],
   split: [

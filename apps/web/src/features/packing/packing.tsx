@@ -21,7 +21,11 @@ const Packing = () => {
         <>
           <PaperLink href="/api/reports/allergens.pdf">{t('matrix')}</PaperLink>
           {may && (
-            <Link to="/kitchen/new" search={{ kind: 'box' }} className="button-link button-link-main">
+            <Link
+              to="/kitchen/new"
+              search={{ kind: 'box' }}
+              className="button-link button-link-main"
+            >
               {t('start')}
             </Link>
           )}

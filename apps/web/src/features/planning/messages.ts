@@ -2,7 +2,10 @@ import { catalogue } from '../../shared/language/catalogue';
 
 export const planMessages = catalogue('planning', {
   orders: ['Orders', 'Commandes'],
-  ordersLead: ['What is promised, to whom, for which day.', 'Ce qui est promis, à qui, pour quel jour.'],
+  ordersLead: [
+    'What is promised, to whom, for which day.',
+    'Ce qui est promis, à qui, pour quel jour.',
+  ],
   addOrder: ['Write an order', 'Noter une commande'],
   customer: ['Customer', 'Client'],
   counter: ['counter', 'comptoir'],
@@ -22,9 +25,15 @@ export const planMessages = catalogue('planning', {
   close: ['It is done', 'C’est livré'],
   send: ['Send out', 'Expédier'],
   plan: ['Plan', 'Planning'],
-  planLead: ['Back from the orders: what to start when, what to buy by when, what can’t be met.', 'À rebours des commandes : quoi commencer quand, quoi acheter pour quand, ce qui ne tiendra pas.'],
+  planLead: [
+    'Back from the orders: what to start when, what to buy by when, what can’t be met.',
+    'À rebours des commandes : quoi commencer quand, quoi acheter pour quand, ce qui ne tiendra pas.',
+  ],
   make: ['Make a new plan', 'Faire un nouveau planning'],
-  noPlan: ['No plan yet. Write orders, then make one.', 'Pas encore de planning. Notez des commandes, puis faites-en un.'],
+  noPlan: [
+    'No plan yet. Write orders, then make one.',
+    'Pas encore de planning. Notez des commandes, puis faites-en un.',
+  ],
   madeAt: ['Made {{at}}', 'Établi le {{at}}'],
   calendar: ['Calendar', 'Calendrier'],
   cook: ['cook', 'cuire'],

@@ -35,22 +35,50 @@ export const OrderDialog = ({ onClose }: { readonly onClose: () => void }) => {
       customerId: customerId === '' ? null : customerId,
       dueOn,
       note: note === '' ? null : note,
-      lines: lines.filter(({ itemId }) => itemId !== '').map(({ itemId, quantity }) => ({ itemId, quantity })),
+      lines: lines
+        .filter(({ itemId }) => itemId !== '')
+        .map(({ itemId, quantity }) => ({ itemId, quantity })),
     };
-    await book({ path: '/api/orders', body, label: t('orderLabel', { day: formats.day(dueOn) }), lane: 'orders' });
+    await book({
+      path: '/api/orders',
+      body,
+      label: t('orderLabel', { day: formats.day(dueOn) }),
+      lane: 'orders',
+    });
   };
   return (
     <EditDialog title={t('addOrder')} size="lg" onClose={onClose} onSave={save}>
       {(errors) => (
         <>
           <CustomerPicker value={customerId} onChange={setCustomer} empty={t('counter')} />
-          <DayField label={t('due')} value={dueOn} onChange={setDueOn} error={errors['dueOn']} required />
+          <DayField
+            label={t('due')}
+            value={dueOn}
+            onChange={setDueOn}
+            error={errors['dueOn']}
+            required
+          />
           {lines.map((line, at) => (
             <div key={line.key} className="columns columns-end">
-              <ItemPicker label={t('what')} kinds={['box', 'piece']} value={line.itemId} onChange={(itemId) => put(line.key, { itemId })} error={errors[`lines.${String(at)}.itemId`]} />
-              <DecimalField label={t('quantity')} unit="pc" value={line.quantity} onChange={(quantity) => put(line.key, { quantity })} error={errors[`lines.${String(at)}.quantity`]} />
+              <ItemPicker
+                label={t('what')}
+                kinds={['box', 'piece']}
+                value={line.itemId}
+                onChange={(itemId) => put(line.key, { itemId })}
+                error={errors[`lines.${String(at)}.itemId`]}
+              />
+              <DecimalField
+                label={t('quantity')}
+                unit="pc"
+                value={line.quantity}
+                onChange={(quantity) => put(line.key, { quantity })}
+                error={errors[`lines.${String(at)}.quantity`]}
+              />
               {lines.length > 1 && (
-                <Button variant="default" onClick={() => setLines(lines.filter(({ key }) => key !== line.key))}>
+                <Button
+                  variant="default"
+                  onClick={() => setLines(lines.filter(({ key }) => key !== line.key))}
+                >
                   {t('remove')}
                 </Button>
               )}

@@ -18,7 +18,11 @@ import { OrderDialog } from './order-dialog';
 
 type Order = Row<'/api/orders'>;
 
-const OrderCard = (props: { readonly order: Order; readonly may: boolean; readonly onState: (state: 'done' | 'cancelled') => void }) => {
+const OrderCard = (props: {
+  readonly order: Order;
+  readonly may: boolean;
+  readonly onState: (state: 'done' | 'cancelled') => void;
+}) => {
   const { order, may, onState } = props;
   const t = useMessages(planMessages);
   const formats = useFormats();
@@ -34,7 +38,12 @@ const OrderCard = (props: { readonly order: Order; readonly may: boolean; readon
         {order.lines.map((line) => (
           <li key={line.id}>
             {formats.number(line.quantity)} × {line.itemName}{' '}
-            <span className="quiet">{t('sent', { sent: formats.number(line.sentQuantity), quantity: formats.number(line.quantity) })}</span>
+            <span className="quiet">
+              {t('sent', {
+                sent: formats.number(line.sentQuantity),
+                quantity: formats.number(line.quantity),
+              })}
+            </span>
           </li>
         ))}
       </ul>
@@ -62,10 +71,16 @@ const Orders = () => {
   const list = useList('/api/orders');
   const [open, setOpen] = useState(false);
   const change = useChange(({ order, state }: { order: Order; state: 'done' | 'cancelled' }) =>
-    must(api.PATCH('/api/orders/{id}', { ...byId(order.id), ...seen(order.version), body: { state } })),
+    must(
+      api.PATCH('/api/orders/{id}', { ...byId(order.id), ...seen(order.version), body: { state } }),
+    ),
   );
   return (
-    <Page title={t('orders')} lead={t('ordersLead')} actions={may && <Button onClick={() => setOpen(true)}>{t('addOrder')}</Button>}>
+    <Page
+      title={t('orders')}
+      lead={t('ordersLead')}
+      actions={may && <Button onClick={() => setOpen(true)}>{t('addOrder')}</Button>}
+    >
       <OutNav />
       <ProblemNotice error={change.error} />
       <Loaded query={list.query}>
@@ -75,7 +90,12 @@ const Orders = () => {
           ) : (
             <ul className="plain-list">
               {rows.map((order) => (
-                <OrderCard key={order.id} order={order} may={may} onState={(state) => change.mutate({ order, state })} />
+                <OrderCard
+                  key={order.id}
+                  order={order}
+                  may={may}
+                  onState={(state) => change.mutate({ order, state })}
+                />
               ))}
             </ul>
           )

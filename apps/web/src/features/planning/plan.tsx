@@ -19,7 +19,9 @@ type Plan = components['schemas']['PlanView'];
 const Shopping = ({ plan }: { readonly plan: Plan }) => {
   const t = useMessages(planMessages);
   const formats = useFormats();
-  const rows = plan.shopping.flatMap((order) => order.lines.map((line) => ({ ...line, supplier: order.supplier })));
+  const rows = plan.shopping.flatMap((order) =>
+    order.lines.map((line) => ({ ...line, supplier: order.supplier })),
+  );
   return (
     <Section title={t('shopping')}>
       {plan.shopping
@@ -38,13 +40,52 @@ const Shopping = ({ plan }: { readonly plan: Plan }) => {
         csvName="shopping"
         empty={t('nothing')}
         columns={[
-          { key: 'supplier', title: t('supplier'), cell: (row) => row.supplier ?? t('noSupplier'), text: (row) => row.supplier ?? '' },
-          { key: 'item', title: t('item'), cell: (row) => <strong>{row.itemName}</strong>, text: (row) => row.itemName },
-          { key: 'needed', title: t('needed'), numeric: true, cell: (row) => formats.number(row.needed), text: (row) => row.needed },
-          { key: 'ordered', title: t('order'), numeric: true, cell: (row) => `${formats.number(row.ordered)}${row.packs === null ? '' : ` (${String(row.packs)} ×)`}`, text: (row) => row.ordered },
-          { key: 'by', title: t('orderBy'), cell: (row) => formats.weekday(row.orderBy), text: (row) => row.orderBy },
-          { key: 'on', title: t('neededOn'), cell: (row) => formats.weekday(row.neededOn), text: (row) => row.neededOn },
-          { key: 'cost', title: t('cost'), numeric: true, cell: (row) => (row.cost === null ? '–' : formats.money(row.cost)), text: (row) => row.cost ?? '' },
+          {
+            key: 'supplier',
+            title: t('supplier'),
+            cell: (row) => row.supplier ?? t('noSupplier'),
+            text: (row) => row.supplier ?? '',
+          },
+          {
+            key: 'item',
+            title: t('item'),
+            cell: (row) => <strong>{row.itemName}</strong>,
+            text: (row) => row.itemName,
+          },
+          {
+            key: 'needed',
+            title: t('needed'),
+            numeric: true,
+            cell: (row) => formats.number(row.needed),
+            text: (row) => row.needed,
+          },
+          {
+            key: 'ordered',
+            title: t('order'),
+            numeric: true,
+            cell: (row) =>
+              `${formats.number(row.ordered)}${row.packs === null ? '' : ` (${String(row.packs)} ×)`}`,
+            text: (row) => row.ordered,
+          },
+          {
+            key: 'by',
+            title: t('orderBy'),
+            cell: (row) => formats.weekday(row.orderBy),
+            text: (row) => row.orderBy,
+          },
+          {
+            key: 'on',
+            title: t('neededOn'),
+            cell: (row) => formats.weekday(row.neededOn),
+            text: (row) => row.neededOn,
+          },
+          {
+            key: 'cost',
+            title: t('cost'),
+            numeric: true,
+            cell: (row) => (row.cost === null ? '–' : formats.money(row.cost)),
+            text: (row) => row.cost ?? '',
+          },
         ]}
       />
     </Section>
@@ -64,7 +105,9 @@ const Shortfalls = ({ plan }: { readonly plan: Plan }) => {
               {t('missing')} {formats.number(short.missing)}
             </State>
             <strong>{short.itemName}</strong> {short.for}, {formats.weekday(short.dueDay)}
-            <span>{short.because.map((one) => t(one.kind, { subject: one.subject })).join('; ')}</span>
+            <span>
+              {short.because.map((one) => t(one.kind, { subject: one.subject })).join('; ')}
+            </span>
           </li>
         ))}
       </ul>
@@ -84,10 +127,15 @@ const PlanPage = () => {
     setError(undefined);
     work.catch(setError);
   };
-  const make = () => book({ path: '/api/plan', body: undefined, label: t('planLabel'), lane: 'plan' });
+  const make = () =>
+    book({ path: '/api/plan', body: undefined, label: t('planLabel'), lane: 'plan' });
   const none = plan.error instanceof ProblemError && plan.error.problem.status === 404;
   return (
-    <Page title={t('plan')} lead={t('planLead')} actions={mayPlan && <Button onClick={() => act(make())}>{t('make')}</Button>}>
+    <Page
+      title={t('plan')}
+      lead={t('planLead')}
+      actions={mayPlan && <Button onClick={() => act(make())}>{t('make')}</Button>}
+    >
       <OutNav />
       <ProblemNotice error={error} />
       {none ? (
@@ -98,7 +146,10 @@ const PlanPage = () => {
             <>
               <p className="quiet">{t('madeAt', { at: formats.instant(data.madeAt) })}</p>
               <Shortfalls plan={data} />
-              <Section title={t('calendar')} actions={<a href={`/api/plan/${data.id}/calendar.ics`}>{t('ics')}</a>}>
+              <Section
+                title={t('calendar')}
+                actions={<a href={`/api/plan/${data.id}/calendar.ics`}>{t('ics')}</a>}
+              >
                 <PlanCalendar
                   plan={data}
                   onStart={

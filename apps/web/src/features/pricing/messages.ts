@@ -2,7 +2,10 @@ import { catalogue } from '../../shared/language/catalogue';
 
 export const priceMessages = catalogue('prices', {
   title: ['Prices', 'Prix'],
-  lead: ['What a piece and a box cost, what they sell for, and what if.', 'Ce que coûtent un bonbon et une boîte, leur prix, et les « et si ».'],
+  lead: [
+    'What a piece and a box cost, what they sell for, and what if.',
+    'Ce que coûtent un bonbon et une boîte, leur prix, et les « et si ».',
+  ],
   list: ['Price list', 'Tarif'],
   counter: ['Counter', 'Comptoir'],
   trade: ['Trade', 'Professionnels'],
@@ -16,7 +19,10 @@ export const priceMessages = catalogue('prices', {
   perKg: ['Per kg', 'Au kg'],
   notPriced: ['not priced', 'sans prix'],
   pdf: ['Price list (PDF)', 'Tarif (PDF)'],
-  none: ['Nothing to price yet. Write a recipe first.', 'Rien à tarifer. Écrivez d’abord une recette.'],
+  none: [
+    'Nothing to price yet. Write a recipe first.',
+    'Rien à tarifer. Écrivez d’abord une recette.',
+  ],
   waterfall: ['How the cost builds up', 'Comment le coût se forme'],
   total: ['Cost', 'Coût'],
   sources: ['Where the money goes', 'Où va l’argent'],
@@ -36,7 +42,10 @@ export const priceMessages = catalogue('prices', {
   note: ['Note', 'Remarque'],
   lowest: ['Lowest of the 30 days before', 'Plus bas des 30 jours précédents'],
   whatIf: ['What if', 'Et si'],
-  whatIfLead: ['What happens to cost and margin when something gets dearer.', 'Ce que deviennent coût et marge quand quelque chose renchérit.'],
+  whatIfLead: [
+    'What happens to cost and margin when something gets dearer.',
+    'Ce que deviennent coût et marge quand quelque chose renchérit.',
+  ],
   what: ['What changes', 'Ce qui change'],
   ingredient: ['ingredients whose name contains', 'ingrédients dont le nom contient'],
   wage: ['all wages', 'tous les salaires'],
@@ -53,7 +62,10 @@ export const priceMessages = catalogue('prices', {
   overhead: ['overhead', 'frais généraux'],
   each: ['each', 'l’unité'],
   kg: ['per kg', 'par kg'],
-  breakdown: ['As designed, at replacement prices of {{day}}', 'Théorique, aux prix de remplacement du {{day}}'],
+  breakdown: [
+    'As designed, at replacement prices of {{day}}',
+    'Théorique, aux prix de remplacement du {{day}}',
+  ],
   rule: ['What it is to earn', 'Objectif'],
   targetKind: ['Reckoned as', 'Calculé en'],
   target_margin: ['margin: a part of the price', 'marge : part du prix'],
@@ -63,5 +75,8 @@ export const priceMessages = catalogue('prices', {
   save: ['Save', 'Enregistrer'],
   today: ['today', 'aujourd’hui'],
   scenario: ['{{what}} +{{percent}} %', '{{what}} +{{percent}} %'],
-  taxCaution: ['VAT rates and price rules differ by place and time. Ask your tax adviser.', 'TVA et règles de prix varient. Consultez votre conseiller fiscal.'],
+  taxCaution: [
+    'VAT rates and price rules differ by place and time. Ask your tax adviser.',
+    'TVA et règles de prix varient. Consultez votre conseiller fiscal.',
+  ],
 });

@@ -26,7 +26,9 @@ export const SetPriceDialog = ({ itemId, list, price, onClose }: Props) => {
   const t = useMessages(priceMessages);
   const formats = useFormats();
   const queries = useQueryClient();
-  const [amount, setAmount] = useState(list === 'counter' ? price.proposed.gross : price.proposed.net);
+  const [amount, setAmount] = useState(
+    list === 'counter' ? price.proposed.gross : price.proposed.net,
+  );
   const [fromDay, setFromDay] = useState(formats.today());
   const [note, setNote] = useState('');
   return (
@@ -41,8 +43,20 @@ export const SetPriceDialog = ({ itemId, list, price, onClose }: Props) => {
     >
       {(errors) => (
         <>
-          <DecimalField label={list === 'counter' ? t('priceGross') : t('priceNet')} unit={formats.currency} value={amount} onChange={setAmount} error={errors['price']} required />
-          <DayField label={t('fromDay')} value={fromDay} onChange={setFromDay} error={errors['fromDay']} />
+          <DecimalField
+            label={list === 'counter' ? t('priceGross') : t('priceNet')}
+            unit={formats.currency}
+            value={amount}
+            onChange={setAmount}
+            error={errors['price']}
+            required
+          />
+          <DayField
+            label={t('fromDay')}
+            value={fromDay}
+            onChange={setFromDay}
+            error={errors['fromDay']}
+          />
           <TextField label={t('note')} value={note} onChange={setNote} error={errors['note']} />
           <Caution>{t('taxCaution')}</Caution>
         </>

@@ -12,7 +12,8 @@ type Row = components['schemas']['PriceListRowView'];
 export const PriceList = ({ rows }: { readonly rows: readonly Row[] }) => {
   const t = useMessages(priceMessages);
   const formats = useFormats();
-  const money = (amount: string | null | undefined): string => (amount === null || amount === undefined ? '–' : formats.money(amount));
+  const money = (amount: string | null | undefined): string =>
+    amount === null || amount === undefined ? '–' : formats.money(amount);
   return (
     <DataTable
       caption={t('list')}
@@ -31,22 +32,52 @@ export const PriceList = ({ rows }: { readonly rows: readonly Row[] }) => {
           ),
           text: (row) => row.itemName,
         },
-        { key: 'cost', title: t('cost'), numeric: true, cell: (row) => money(row.cost), text: (row) => row.cost ?? '' },
-        { key: 'net', title: t('net'), numeric: true, cell: (row) => money(row.current?.net), text: (row) => row.current?.net ?? '' },
-        { key: 'gross', title: t('gross'), numeric: true, cell: (row) => money(row.current?.gross), text: (row) => row.current?.gross ?? '' },
+        {
+          key: 'cost',
+          title: t('cost'),
+          numeric: true,
+          cell: (row) => money(row.cost),
+          text: (row) => row.cost ?? '',
+        },
+        {
+          key: 'net',
+          title: t('net'),
+          numeric: true,
+          cell: (row) => money(row.current?.net),
+          text: (row) => row.current?.net ?? '',
+        },
+        {
+          key: 'gross',
+          title: t('gross'),
+          numeric: true,
+          cell: (row) => money(row.current?.gross),
+          text: (row) => row.current?.gross ?? '',
+        },
         {
           key: 'margin',
           title: t('margin'),
           numeric: true,
           cell: (row) => {
             if (row.current === null) return <State tone="caution">{t('notPriced')}</State>;
-            const margin = row.current.marginPercent === null ? '–' : formats.percent(row.current.marginPercent);
+            const margin =
+              row.current.marginPercent === null ? '–' : formats.percent(row.current.marginPercent);
             return row.current.warning === null ? margin : <State tone="warn">{margin}</State>;
           },
           text: (row) => row.current?.marginPercent ?? '',
         },
-        { key: 'perKg', title: t('perKg'), numeric: true, cell: (row) => money(row.current?.pricePerKg), text: (row) => row.current?.pricePerKg ?? '' },
-        { key: 'problem', title: t('note'), cell: (row) => row.problem, text: (row) => row.problem ?? '' },
+        {
+          key: 'perKg',
+          title: t('perKg'),
+          numeric: true,
+          cell: (row) => money(row.current?.pricePerKg),
+          text: (row) => row.current?.pricePerKg ?? '',
+        },
+        {
+          key: 'problem',
+          title: t('note'),
+          cell: (row) => row.problem,
+          text: (row) => row.problem ?? '',
+        },
       ]}
     />
   );

@@ -14,7 +14,9 @@ import { Fact, Facts, Page, State } from '../../shared/kit/page';
 import { priceMessages } from './messages';
 import { SetPriceDialog } from './price-dialogs';
 
-const Waterfall = lazy(async () => ({ default: (await import('../../shared/pictures/waterfall')).Waterfall }));
+const Waterfall = lazy(async () => ({
+  default: (await import('../../shared/pictures/waterfall')).Waterfall,
+}));
 
 type Cost = components['schemas']['ItemCostView'];
 type Priced = components['schemas']['PricedView'];
@@ -25,7 +27,8 @@ const CostPicture = ({ cost }: { readonly cost: Cost }) => {
   const formats = useFormats();
   const steps = cost.waterfall.map((step) => ({
     key: step.category + step.part,
-    name: step.part === step.category ? t(step.category) : `${t(step.category)}: ${word(step.part)}`,
+    name:
+      step.part === step.category ? t(step.category) : `${t(step.category)}: ${word(step.part)}`,
     amount: step.amount,
   }));
   const last = cost.waterfall.at(-1)?.to ?? '0';
@@ -33,7 +36,11 @@ const CostPicture = ({ cost }: { readonly cost: Cost }) => {
     <>
       <p className="quiet">{t('breakdown', { day: formats.day(cost.on) })}</p>
       <Suspense fallback={null}>
-        <Waterfall title={t('waterfall')} csvName="cost" steps={[...steps, { key: 'total', name: t('total'), amount: last, total: true }]} />
+        <Waterfall
+          title={t('waterfall')}
+          csvName="cost"
+          steps={[...steps, { key: 'total', name: t('total'), amount: last, total: true }]}
+        />
       </Suspense>
       <details>
         <summary>{t('sources')}</summary>
@@ -43,10 +50,31 @@ const CostPicture = ({ cost }: { readonly cost: Cost }) => {
           rowKey={(row, at) => `${row.category}-${row.part}-${row.source}-${String(at)}`}
           csvName="cost-sources"
           columns={[
-            { key: 'category', title: t('category'), cell: (row) => t(row.category), text: (row) => row.category },
-            { key: 'part', title: t('part'), cell: (row) => word(row.part), text: (row) => row.part },
-            { key: 'source', title: t('source'), cell: (row) => row.source, text: (row) => row.source },
-            { key: 'amount', title: t('amount'), numeric: true, cell: (row) => formats.money(row.amount, 4), text: (row) => row.amount },
+            {
+              key: 'category',
+              title: t('category'),
+              cell: (row) => t(row.category),
+              text: (row) => row.category,
+            },
+            {
+              key: 'part',
+              title: t('part'),
+              cell: (row) => word(row.part),
+              text: (row) => row.part,
+            },
+            {
+              key: 'source',
+              title: t('source'),
+              cell: (row) => row.source,
+              text: (row) => row.source,
+            },
+            {
+              key: 'amount',
+              title: t('amount'),
+              numeric: true,
+              cell: (row) => formats.money(row.amount, 4),
+              text: (row) => row.amount,
+            },
           ]}
         />
       </details>
@@ -63,10 +91,18 @@ const PriceFacts = ({ title, priced }: { readonly title: string; readonly priced
       <p className="figure-large">{formats.money(priced.gross)}</p>
       <Facts>
         <Fact name={t('net')}>{formats.money(priced.net)}</Fact>
-        <Fact name={`${t('vat')} ${formats.percent(priced.vatPercent)}`}>{formats.money(priced.vat)}</Fact>
-        <Fact name={t('margin')}>{priced.marginPercent === null ? '–' : formats.percent(priced.marginPercent)}</Fact>
-        <Fact name={t('markUp')}>{priced.markUpPercent === null ? '–' : formats.percent(priced.markUpPercent)}</Fact>
-        <Fact name={t('perKg')}>{priced.pricePerKg === null ? '–' : formats.money(priced.pricePerKg)}</Fact>
+        <Fact name={`${t('vat')} ${formats.percent(priced.vatPercent)}`}>
+          {formats.money(priced.vat)}
+        </Fact>
+        <Fact name={t('margin')}>
+          {priced.marginPercent === null ? '–' : formats.percent(priced.marginPercent)}
+        </Fact>
+        <Fact name={t('markUp')}>
+          {priced.markUpPercent === null ? '–' : formats.percent(priced.markUpPercent)}
+        </Fact>
+        <Fact name={t('perKg')}>
+          {priced.pricePerKg === null ? '–' : formats.money(priced.pricePerKg)}
+        </Fact>
       </Facts>
       {priced.warning !== null && <State tone="warn">{priced.warning}</State>}
     </div>
@@ -81,11 +117,18 @@ const PricePage = () => {
   const [list, setList] = useState<'counter' | 'trade'>('counter');
   const [open, setOpen] = useState(false);
   const item = useRead('/api/items/{id}', { params: { path: { id } } });
-  const price = useRead('/api/items/{id}/price', { params: { path: { id }, query: { list } } }, { keep: true });
+  const price = useRead(
+    '/api/items/{id}/price',
+    { params: { path: { id }, query: { list } } },
+    { keep: true },
+  );
   return (
     <Page
       title={item.data?.name ?? t('price')}
-      actions={mayPrice && price.data !== undefined && <Button onClick={() => setOpen(true)}>{t('set')}</Button>}
+      actions={
+        mayPrice &&
+        price.data !== undefined && <Button onClick={() => setOpen(true)}>{t('set')}</Button>
+      }
     >
       <div className="section no-print">
         <OneOf
@@ -107,11 +150,18 @@ const PricePage = () => {
                 <p className="figure-large">{formats.money(data.cost.cost, 4)}</p>
                 <p className="quiet">{data.cost.per === 'kg' ? t('kg') : t('each')}</p>
               </div>
-              {data.current !== null && <PriceFacts title={`${t('holds')} (${formats.day(data.current.fromDay)})`} priced={data.current} />}
+              {data.current !== null && (
+                <PriceFacts
+                  title={`${t('holds')} (${formats.day(data.current.fromDay)})`}
+                  priced={data.current}
+                />
+              )}
               <PriceFacts title={t('proposed')} priced={data.proposed} />
             </div>
             <CostPicture cost={data.cost} />
-            {open && <SetPriceDialog itemId={id} list={list} price={data} onClose={() => setOpen(false)} />}
+            {open && (
+              <SetPriceDialog itemId={id} list={list} price={data} onClose={() => setOpen(false)} />
+            )}
           </>
         )}
       </Loaded>

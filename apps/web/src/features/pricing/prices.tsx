@@ -14,7 +14,11 @@ const Prices = () => {
   const [list, setList] = useState<'counter' | 'trade'>('counter');
   const prices = useRead('/api/prices', { params: { query: { list } } }, { keep: true });
   return (
-    <Page title={t('title')} lead={t('lead')} actions={<PaperLink href={`/api/prices/list.pdf?list=${list}`}>{t('pdf')}</PaperLink>}>
+    <Page
+      title={t('title')}
+      lead={t('lead')}
+      actions={<PaperLink href={`/api/prices/list.pdf?list=${list}`}>{t('pdf')}</PaperLink>}
+    >
       <div className="section no-print">
         <OneOf
           label={t('list')}

@@ -21,7 +21,8 @@ const Outcomes = ({ answer }: { readonly answer: Answer }) => {
   const formats = useFormats();
   const [before, after] = answer.scenarios;
   const old = new Map((before?.outcomes ?? []).map((row) => [row.itemId, row]));
-  const percent = (value: string | null | undefined): string => (value === null || value === undefined ? '–' : formats.percent(value));
+  const percent = (value: string | null | undefined): string =>
+    value === null || value === undefined ? '–' : formats.percent(value);
   return (
     <>
       <DataTable
@@ -30,11 +31,43 @@ const Outcomes = ({ answer }: { readonly answer: Answer }) => {
         rowKey={(row: Outcome) => row.itemId}
         csvName="what-if"
         columns={[
-          { key: 'item', title: t('item'), cell: (row) => row.itemName, text: (row) => row.itemName },
-          { key: 'cost', title: t('cost'), numeric: true, cell: (row) => `${formats.money(old.get(row.itemId)?.cost ?? '0')} → ${formats.money(row.cost)}`, text: (row) => row.cost },
-          { key: 'change', title: t('change'), numeric: true, cell: (row) => formats.money(row.costChange), text: (row) => row.costChange },
-          { key: 'margin', title: t('margin'), numeric: true, cell: (row) => `${percent(old.get(row.itemId)?.marginPercent)} → ${percent(row.marginPercent)}`, text: (row) => row.marginPercent ?? '' },
-          { key: 'keep', title: t('keep'), numeric: true, cell: (row) => (row.netToKeepMargin === null ? '–' : formats.money(row.netToKeepMargin)), text: (row) => row.netToKeepMargin ?? '' },
+          {
+            key: 'item',
+            title: t('item'),
+            cell: (row) => row.itemName,
+            text: (row) => row.itemName,
+          },
+          {
+            key: 'cost',
+            title: t('cost'),
+            numeric: true,
+            cell: (row) =>
+              `${formats.money(old.get(row.itemId)?.cost ?? '0')} → ${formats.money(row.cost)}`,
+            text: (row) => row.cost,
+          },
+          {
+            key: 'change',
+            title: t('change'),
+            numeric: true,
+            cell: (row) => formats.money(row.costChange),
+            text: (row) => row.costChange,
+          },
+          {
+            key: 'margin',
+            title: t('margin'),
+            numeric: true,
+            cell: (row) =>
+              `${percent(old.get(row.itemId)?.marginPercent)} → ${percent(row.marginPercent)}`,
+            text: (row) => row.marginPercent ?? '',
+          },
+          {
+            key: 'keep',
+            title: t('keep'),
+            numeric: true,
+            cell: (row) =>
+              row.netToKeepMargin === null ? '–' : formats.money(row.netToKeepMargin),
+            text: (row) => row.netToKeepMargin ?? '',
+          },
         ]}
       />
       {answer.skipped.length > 0 && (
@@ -64,8 +97,13 @@ export const WhatIf = ({ list }: { readonly list: 'counter' | 'trade' }) => {
   const reckon = useMutation({
     mutationFn: () => {
       const change = kind === 'ingredient' ? { kind, nameContains, percent } : { kind, percent };
-      const name = t('scenario', { what: kind === 'ingredient' ? nameContains : t('wage'), percent });
-      return must(api.POST('/api/what-if', { body: { list, scenarios: [{ name, changes: [change] }] } }));
+      const name = t('scenario', {
+        what: kind === 'ingredient' ? nameContains : t('wage'),
+        percent,
+      });
+      return must(
+        api.POST('/api/what-if', { body: { list, scenarios: [{ name, changes: [change] }] } }),
+      );
     },
   });
   return (
@@ -88,7 +126,9 @@ export const WhatIf = ({ list }: { readonly list: 'counter' | 'trade' }) => {
             { value: 'wage', label: t('wage') },
           ]}
         />
-        {kind === 'ingredient' && <TextField label={t('contains')} value={nameContains} onChange={setName} />}
+        {kind === 'ingredient' && (
+          <TextField label={t('contains')} value={nameContains} onChange={setName} />
+        )}
         <DecimalField label={t('by')} unit="%" value={percent} onChange={setPercent} />
         <Button type="submit" loading={reckon.isPending}>
           {t('reckon')}

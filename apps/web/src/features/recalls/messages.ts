@@ -2,7 +2,10 @@ import { catalogue } from '../../shared/language/catalogue';
 
 export const recallMessages = catalogue('recalls', {
   title: ['Recalls', 'Rappels'],
-  lead: ['From “this lot is bad” to the printed list, with every step on record.', 'De « ce lot est mauvais » à la liste imprimée, chaque étape notée.'],
+  lead: [
+    'From “this lot is bad” to the printed list, with every step on record.',
+    'De « ce lot est mauvais » à la liste imprimée, chaque étape notée.',
+  ],
   open: ['Open a recall', 'Ouvrir un rappel'],
   openLead: [
     'Say from what it starts. The service finds everything it may be in; nothing is decided yet.',
@@ -10,7 +13,10 @@ export const recallMessages = catalogue('recalls', {
   ],
   mode: ['Real, or a rehearsal', 'Réel ou exercice'],
   modeReal: ['Real', 'Réel'],
-  modeRehearsal: ['Rehearsal: timed, nothing is held, kept on record', 'Exercice : chronométré, rien n’est bloqué, conservé'],
+  modeRehearsal: [
+    'Rehearsal: timed, nothing is held, kept on record',
+    'Exercice : chronométré, rien n’est bloqué, conservé',
+  ],
   reason: ['What is wrong', 'Ce qui ne va pas'],
   startsFrom: ['Starts from', 'Part de'],
   fromLot: ['a lot, a box, any code', 'un lot, une boîte, un code'],
@@ -24,7 +30,10 @@ export const recallMessages = catalogue('recalls', {
   tank: ['Tank', 'Cuve'],
   go: ['Find everything', 'Tout trouver'],
   bookLabel: ['Recall opened', 'Rappel ouvert'],
-  none: ['No recall on record. Rehearse one: it takes minutes.', 'Aucun rappel. Faites un exercice : quelques minutes suffisent.'],
+  none: [
+    'No recall on record. Rehearse one: it takes minutes.',
+    'Aucun rappel. Faites un exercice : quelques minutes suffisent.',
+  ],
   number: ['Case', 'Dossier'],
   state: ['State', 'État'],
   opened: ['Opened', 'Ouvert'],
@@ -43,11 +52,20 @@ export const recallMessages = catalogue('recalls', {
     'Le périmètre est gardé tel quel. Les saisies ultérieures apparaissent comme des changements. Un lot n’en sort qu’avec un motif.',
   ],
   takeOut: ['Take out', 'Retirer'],
-  takeOutWhy: ['Why it is safe to leave {{lot}} out', 'Pourquoi {{lot}} peut être écarté sans risque'],
+  takeOutWhy: [
+    'Why it is safe to leave {{lot}} out',
+    'Pourquoi {{lot}} peut être écarté sans risque',
+  ],
   holdAll: ['Hold all of it', 'Tout bloquer'],
   holdDone: ['Everything here is on hold.', 'Tout ce qui est ici est bloqué.'],
-  notHeld_one: ['{{count}} lot in scope is here and not on hold', '{{count}} lot concerné est ici et non bloqué'],
-  notHeld_other: ['{{count}} lots in scope are here and not on hold', '{{count}} lots concernés sont ici et non bloqués'],
+  notHeld_one: [
+    '{{count}} lot in scope is here and not on hold',
+    '{{count}} lot concerné est ici et non bloqué',
+  ],
+  notHeld_other: [
+    '{{count}} lots in scope are here and not on hold',
+    '{{count}} lots concernés sont ici et non bloqués',
+  ],
   rehearsalHold: ['A rehearsal holds nothing.', 'Un exercice ne bloque rien.'],
   list: ['Recall list (PDF)', 'Liste de rappel (PDF)'],
   listCsv: ['Recall list (CSV)', 'Liste de rappel (CSV)'],
@@ -89,7 +107,10 @@ export const recallMessages = catalogue('recalls', {
   actions: ['On record', 'Au dossier'],
   after: ['after {{minutes}} min', 'après {{minutes}} min'],
   close: ['Close the case', 'Clore le dossier'],
-  conclusion: ['What was found and what changes because of it', 'Ce qui a été trouvé et ce qui change'],
+  conclusion: [
+    'What was found and what changes because of it',
+    'Ce qui a été trouvé et ce qui change',
+  ],
   closed: ['Closed', 'Clos'],
   day: ['Day', 'Jour'],
   note: ['Write a note', 'Noter'],

@@ -36,7 +36,10 @@ const startOf = (form: StartForm): Start => {
   return { kind: form.kind, id: form.id, ...windowOf(form) };
 };
 
-const StartFields = (props: { readonly form: StartForm; readonly put: (part: Partial<StartForm>) => void }) => {
+const StartFields = (props: {
+  readonly form: StartForm;
+  readonly put: (part: Partial<StartForm>) => void;
+}) => {
   const { form, put } = props;
   const t = useMessages(recallMessages);
   const tanks = useList('/api/tanks').rows;
@@ -55,11 +58,26 @@ const StartFields = (props: { readonly form: StartForm; readonly put: (part: Par
           { value: 'place', label: t('fromPlace') },
         ]}
       />
-      {byText && <TextField label={t('code')} value={form.text} onChange={(text) => put({ text })} required />}
-      {form.kind === 'supplier' && <SupplierPicker value={form.id} onChange={(id) => put({ id })} />}
+      {byText && (
+        <TextField
+          label={t('code')}
+          value={form.text}
+          onChange={(text) => put({ text })}
+          required
+        />
+      )}
+      {form.kind === 'supplier' && (
+        <SupplierPicker value={form.id} onChange={(id) => put({ id })} />
+      )}
       {form.kind === 'place' && <PlacePicker value={form.id} onChange={(id) => put({ id })} />}
       {form.kind === 'tank' && (
-        <ChoiceField label={t('tank')} value={form.id} empty="–" onChange={(id) => put({ id })} choices={tanks.map(({ id, name }) => ({ value: id, label: name }))} />
+        <ChoiceField
+          label={t('tank')}
+          value={form.id}
+          empty="–"
+          onChange={(id) => put({ id })}
+          choices={tanks.map(({ id, name }) => ({ value: id, label: name }))}
+        />
       )}
       {(form.kind === 'tank' || form.kind === 'place') && (
         <div className="columns">
@@ -79,7 +97,13 @@ const OpenRecall = () => {
   const mould = useSearchText('mould');
   const [mode, setMode] = useState<'real' | 'rehearsal'>('rehearsal');
   const [reason, setReason] = useState('');
-  const [form, setForm] = useState<StartForm>({ kind: mould === undefined ? 'lot' : 'mould', text: lot ?? mould ?? '', id: '', from: '', to: '' });
+  const [form, setForm] = useState<StartForm>({
+    kind: mould === undefined ? 'lot' : 'mould',
+    text: lot ?? mould ?? '',
+    id: '',
+    from: '',
+    to: '',
+  });
   const [error, setError] = useState<unknown>();
   useScans((text) => setForm((now) => ({ ...now, kind: 'lot', text })));
   const go = async (): Promise<void> => {
@@ -90,7 +114,8 @@ const OpenRecall = () => {
         label: t('bookLabel'),
         lane: 'recalls',
       });
-      if (done.kind === 'done') await navigate({ to: '/trace/recalls/$code', params: { code: done.answer.code } });
+      if (done.kind === 'done')
+        await navigate({ to: '/trace/recalls/$code', params: { code: done.answer.code } });
     } catch (cause) {
       setError(cause);
     }
@@ -119,7 +144,11 @@ const OpenRecall = () => {
         <StartFields form={form} put={(part) => setForm((now) => ({ ...now, ...part }))} />
         <ProblemNotice error={error} />
         <div className="row">
-          <Button type="submit" size="lg" disabled={reason.trim() === '' || (form.text === '' && form.id === '')}>
+          <Button
+            type="submit"
+            size="lg"
+            disabled={reason.trim() === '' || (form.text === '' && form.id === '')}
+          >
             {t('go')}
           </Button>
         </div>

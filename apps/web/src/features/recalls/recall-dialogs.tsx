@@ -22,7 +22,13 @@ export const RecoverDialog = ({ recall, onClose }: Props) => {
   const [lot, setLot] = useState(sales[0]?.lot ?? '');
   const [quantity, setQuantity] = useState('');
   const [outcome, setOutcome] = useState<'returned' | 'destroyed'>('returned');
-  const lots = [...new Map(sales.filter((sale) => (sale.customerId ?? COUNTER) === customerId).map((sale) => [sale.lot, sale])).values()];
+  const lots = [
+    ...new Map(
+      sales
+        .filter((sale) => (sale.customerId ?? COUNTER) === customerId)
+        .map((sale) => [sale.lot, sale]),
+    ).values(),
+  ];
   const names = new Map(recall.customers.map(({ id, name }) => [id, name]));
   const who = [...new Set(sales.map((sale) => sale.customerId ?? COUNTER))];
   const chosen = lots.find((sale) => sale.lot === lot) ?? lots[0];
@@ -33,21 +39,54 @@ export const RecoverDialog = ({ recall, onClose }: Props) => {
       onSave={() =>
         step(
           '/api/recalls/{code}/recoveries',
-          { lines: [{ lot: chosen?.lot ?? lot, customerId: customerId === COUNTER ? null : customerId, quantity, outcome }] },
+          {
+            lines: [
+              {
+                lot: chosen?.lot ?? lot,
+                customerId: customerId === COUNTER ? null : customerId,
+                quantity,
+                outcome,
+              },
+            ],
+          },
           t('recoverLabel'),
         )
       }
     >
       {(errors) => (
         <>
-          <ChoiceField label={t('who')} value={customerId} onChange={setCustomer} choices={who.map((id) => ({ value: id, label: names.get(id) ?? t('counter') }))} />
-          <ChoiceField label={t('lot')} value={chosen?.lot ?? ''} onChange={setLot} choices={lots.map((sale) => ({ value: sale.lot, label: `${sale.itemName} · ${sale.lot}` }))} error={errors['lines.0.lot']} />
-          <DecimalField label={t('quantity')} unit={chosen?.unit ?? 'pc'} value={quantity} onChange={setQuantity} error={errors['lines.0.quantity']} required />
+          <ChoiceField
+            label={t('who')}
+            value={customerId}
+            onChange={setCustomer}
+            choices={who.map((id) => ({ value: id, label: names.get(id) ?? t('counter') }))}
+          />
+          <ChoiceField
+            label={t('lot')}
+            value={chosen?.lot ?? ''}
+            onChange={setLot}
+            choices={lots.map((sale) => ({
+              value: sale.lot,
+              label: `${sale.itemName} · ${sale.lot}`,
+            }))}
+            error={errors['lines.0.lot']}
+          />
+          <DecimalField
+            label={t('quantity')}
+            unit={chosen?.unit ?? 'pc'}
+            value={quantity}
+            onChange={setQuantity}
+            error={errors['lines.0.quantity']}
+            required
+          />
           <OneOf
             label={t('outcome')}
             value={outcome}
             onChange={(next) => setOutcome(next as 'returned' | 'destroyed')}
-            choices={(['returned', 'destroyed'] as const).map((one) => ({ value: one, label: t(one) }))}
+            choices={(['returned', 'destroyed'] as const).map((one) => ({
+              value: one,
+              label: t(one),
+            }))}
           />
         </>
       )}
@@ -60,8 +99,21 @@ export const CloseDialog = ({ recall, onClose }: Props) => {
   const step = useRecallStep(recall);
   const [conclusion, setConclusion] = useState('');
   return (
-    <EditDialog title={t('close')} confirm={t('close')} onClose={onClose} onSave={() => step('/api/recalls/{code}/close', { conclusion }, t('close'))}>
-      {(errors) => <LongField label={t('conclusion')} value={conclusion} onChange={setConclusion} error={errors['conclusion']} required />}
+    <EditDialog
+      title={t('close')}
+      confirm={t('close')}
+      onClose={onClose}
+      onSave={() => step('/api/recalls/{code}/close', { conclusion }, t('close'))}
+    >
+      {(errors) => (
+        <LongField
+          label={t('conclusion')}
+          value={conclusion}
+          onChange={setConclusion}
+          error={errors['conclusion']}
+          required
+        />
+      )}
     </EditDialog>
   );
 };
@@ -71,8 +123,20 @@ export const NoteDialog = ({ recall, onClose }: Props) => {
   const step = useRecallStep(recall);
   const [text, setText] = useState('');
   return (
-    <EditDialog title={t('note')} onClose={onClose} onSave={() => step('/api/recalls/{code}/notes', { kind: 'note', text }, t('note'))}>
-      {(errors) => <LongField label={t('noteText')} value={text} onChange={setText} error={errors['text']} required />}
+    <EditDialog
+      title={t('note')}
+      onClose={onClose}
+      onSave={() => step('/api/recalls/{code}/notes', { kind: 'note', text }, t('note'))}
+    >
+      {(errors) => (
+        <LongField
+          label={t('noteText')}
+          value={text}
+          onChange={setText}
+          error={errors['text']}
+          required
+        />
+      )}
     </EditDialog>
   );
 };

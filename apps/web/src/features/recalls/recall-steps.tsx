@@ -56,7 +56,11 @@ export const RecallSteps = (props: Props) => {
     work().catch(setError);
   };
   const freeze = () =>
-    step('/api/recalls/{code}/freeze', { excluded: [...excluded].map(([lot, reason]) => ({ lot, reason })) }, t('freeze'));
+    step(
+      '/api/recalls/{code}/freeze',
+      { excluded: [...excluded].map(([lot, reason]) => ({ lot, reason })) },
+      t('freeze'),
+    );
   const closed = recall.state === 'closed';
   return (
     <>
@@ -70,12 +74,17 @@ export const RecallSteps = (props: Props) => {
               {mayAct && <Button onClick={() => act(freeze)}>{t('freeze')}</Button>}
             </>
           ) : (
-            <State tone="good">{recall.frozenAt === null ? '' : formats.instant(recall.frozenAt)}</State>
+            <State tone="good">
+              {recall.frozenAt === null ? '' : formats.instant(recall.frozenAt)}
+            </State>
           )}
         </li>
         <li>
           <h3>{t('step3')}</h3>
-          <Holding {...props} onHold={() => act(() => step('/api/recalls/{code}/holds', undefined, t('holdAll')))} />
+          <Holding
+            {...props}
+            onHold={() => act(() => step('/api/recalls/{code}/holds', undefined, t('holdAll')))}
+          />
         </li>
         <li>
           <h3>{t('step4')}</h3>
@@ -86,10 +95,16 @@ export const RecallSteps = (props: Props) => {
           <h3>{t('step5')}</h3>
           <p>
             {t('recovered')} <strong>{formats.mass(recall.effectiveness.recoveredGrams)}</strong>
-            {recall.effectiveness.recoveredPercent !== null && ` (${formats.percent(recall.effectiveness.recoveredPercent)})`} · {t('outstanding')}{' '}
+            {recall.effectiveness.recoveredPercent !== null &&
+              ` (${formats.percent(recall.effectiveness.recoveredPercent)})`}{' '}
+            · {t('outstanding')}{' '}
             <strong>{formats.mass(recall.effectiveness.outstandingGrams)}</strong>
           </p>
-          {mayAct && !closed && recall.scope.sales.length > 0 && <Button variant="default" onClick={() => setOpen('recover')}>{t('recover')}</Button>}
+          {mayAct && !closed && recall.scope.sales.length > 0 && (
+            <Button variant="default" onClick={() => setOpen('recover')}>
+              {t('recover')}
+            </Button>
+          )}
         </li>
         <li>
           <h3>{t('step6')}</h3>

@@ -16,13 +16,18 @@ import { type Recall, useRecallStep } from './use-recall-step';
 const Changes = ({ recall }: { readonly recall: Recall }) => {
   const t = useMessages(recallMessages);
   if (recall.changes.length === 0) return null;
-  const said = { 'now-in-scope': 'now-in-scope', 'no-longer-in-scope': 'no-longer-in-scope', quantity: 'quantityChanged' } as const;
+  const said = {
+    'now-in-scope': 'now-in-scope',
+    'no-longer-in-scope': 'no-longer-in-scope',
+    quantity: 'quantityChanged',
+  } as const;
   return (
     <Section title={t('changes')}>
       <ul className="plain-list">
         {recall.changes.map((change, at) => (
           <li key={`${change.lot}-${String(at)}`} className="row line">
-            <State tone="caution">{t(said[change.change as keyof typeof said])}</State> <code>{change.lot}</code> {change.detail}
+            <State tone="caution">{t(said[change.change])}</State> <code>{change.lot}</code>{' '}
+            {change.detail}
           </li>
         ))}
       </ul>
@@ -45,7 +50,8 @@ const Record = ({ recall }: { readonly recall: Recall }) => {
             <strong>{said(action.kind)}</strong>
             <span>{action.person}</span>
             <span className="quiet">
-              {formats.instant(action.at)} · {t('after', { minutes: formats.number((action.afterSeconds / 60).toFixed(1), 1) })}
+              {formats.instant(action.at)} ·{' '}
+              {t('after', { minutes: formats.number((action.afterSeconds / 60).toFixed(1), 1) })}
             </span>
             {typeof action.detail['text'] === 'string' && <span>{action.detail['text']}</span>}
           </li>
@@ -78,11 +84,19 @@ const Case = ({ recall }: { readonly recall: Recall }) => {
         onTold={
           mayAct
             ? (customer) =>
-                void step('/api/recalls/{code}/notes', { kind: 'customer_told', customerId: customer.id }, t('toldLabel', { name: customer.name }))
+                void step(
+                  '/api/recalls/{code}/notes',
+                  { kind: 'customer_told', customerId: customer.id },
+                  t('toldLabel', { name: customer.name }),
+                )
             : undefined
         }
       />
-      <ScopeLots recall={recall} out={out} onTakeOut={mayAct && recall.state === 'open' ? (lot) => setTaking(lot.code) : undefined} />
+      <ScopeLots
+        recall={recall}
+        out={out}
+        onTakeOut={mayAct && recall.state === 'open' ? (lot) => setTaking(lot.code) : undefined}
+      />
       <ScopeSales recall={recall} />
       {taking !== undefined && (
         <ReasonDialog

@@ -48,10 +48,32 @@ const Recalls = () => {
                 ),
                 text: (row) => row.code,
               },
-              { key: 'mode', title: t('mode'), cell: (row) => <State tone={row.mode === 'real' ? 'warn' : 'plain'}>{word(row.mode)}</State>, text: (row) => row.mode },
-              { key: 'reason', title: t('reason'), cell: (row) => row.reason, text: (row) => row.reason },
-              { key: 'state', title: t('state'), cell: (row) => word(row.state), text: (row) => row.state },
-              { key: 'opened', title: t('opened'), cell: (row) => formats.instant(row.openedAt), text: (row) => row.openedAt },
+              {
+                key: 'mode',
+                title: t('mode'),
+                cell: (row) => (
+                  <State tone={row.mode === 'real' ? 'warn' : 'plain'}>{word(row.mode)}</State>
+                ),
+                text: (row) => row.mode,
+              },
+              {
+                key: 'reason',
+                title: t('reason'),
+                cell: (row) => row.reason,
+                text: (row) => row.reason,
+              },
+              {
+                key: 'state',
+                title: t('state'),
+                cell: (row) => word(row.state),
+                text: (row) => row.state,
+              },
+              {
+                key: 'opened',
+                title: t('opened'),
+                cell: (row) => formats.instant(row.openedAt),
+                text: (row) => row.openedAt,
+              },
             ]}
           />
         )}

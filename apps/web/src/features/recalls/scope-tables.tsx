@@ -30,12 +30,49 @@ export const ScopeLots = (props: {
         rowKey={({ code }) => code}
         csvName={`recall-${recall.code}-lots`}
         columns={[
-          { key: 'item', title: t('item'), cell: (lot) => lot.itemName, text: (lot) => lot.itemName },
-          { key: 'code', title: t('lot'), cell: (lot) => <LotLink code={lot.code} />, text: (lot) => lot.code },
-          { key: 'onHand', title: t('onHand'), numeric: true, cell: (lot) => formats.quantity(lot.onHandQuantity, lot.unit), text: (lot) => lot.onHandQuantity },
-          { key: 'sent', title: t('sentQuantity'), numeric: true, cell: (lot) => formats.quantity(lot.dispatchedQuantity, lot.unit), text: (lot) => lot.dispatchedQuantity },
-          { key: 'counter', title: t('counterQuantity'), numeric: true, cell: (lot) => formats.quantity(lot.counterQuantity, lot.unit), text: (lot) => lot.counterQuantity },
-          { key: 'share', title: t('share'), numeric: true, cell: (lot) => (lot.sharedRatio === null ? '–' : formats.percent((Number(lot.sharedRatio) * 100).toFixed(2))), text: (lot) => lot.sharedRatio ?? '' },
+          {
+            key: 'item',
+            title: t('item'),
+            cell: (lot) => lot.itemName,
+            text: (lot) => lot.itemName,
+          },
+          {
+            key: 'code',
+            title: t('lot'),
+            cell: (lot) => <LotLink code={lot.code} />,
+            text: (lot) => lot.code,
+          },
+          {
+            key: 'onHand',
+            title: t('onHand'),
+            numeric: true,
+            cell: (lot) => formats.quantity(lot.onHandQuantity, lot.unit),
+            text: (lot) => lot.onHandQuantity,
+          },
+          {
+            key: 'sent',
+            title: t('sentQuantity'),
+            numeric: true,
+            cell: (lot) => formats.quantity(lot.dispatchedQuantity, lot.unit),
+            text: (lot) => lot.dispatchedQuantity,
+          },
+          {
+            key: 'counter',
+            title: t('counterQuantity'),
+            numeric: true,
+            cell: (lot) => formats.quantity(lot.counterQuantity, lot.unit),
+            text: (lot) => lot.counterQuantity,
+          },
+          {
+            key: 'share',
+            title: t('share'),
+            numeric: true,
+            cell: (lot) =>
+              lot.sharedRatio === null
+                ? '–'
+                : formats.percent((Number(lot.sharedRatio) * 100).toFixed(2)),
+            text: (lot) => lot.sharedRatio ?? '',
+          },
           {
             key: 'state',
             title: t('state'),
@@ -76,10 +113,27 @@ export const ScopeCustomers = (props: {
         rowKey={({ id }) => id}
         csvName={`recall-${recall.code}-customers`}
         columns={[
-          { key: 'name', title: t('customers'), cell: (row) => <strong>{row.name}</strong>, text: (row) => row.name },
+          {
+            key: 'name',
+            title: t('customers'),
+            cell: (row) => <strong>{row.name}</strong>,
+            text: (row) => row.name,
+          },
           { key: 'contact', title: t('contact'), cell: contactOf, text: contactOf },
-          { key: 'got', title: t('got'), numeric: true, cell: (row) => formats.mass(row.distributedGrams), text: (row) => row.distributedGrams },
-          { key: 'back', title: t('back'), numeric: true, cell: (row) => formats.mass(row.recoveredGrams), text: (row) => row.recoveredGrams },
+          {
+            key: 'got',
+            title: t('got'),
+            numeric: true,
+            cell: (row) => formats.mass(row.distributedGrams),
+            text: (row) => row.distributedGrams,
+          },
+          {
+            key: 'back',
+            title: t('back'),
+            numeric: true,
+            cell: (row) => formats.mass(row.recoveredGrams),
+            text: (row) => row.recoveredGrams,
+          },
           {
             key: 'told',
             title: t('state'),
@@ -90,7 +144,11 @@ export const ScopeCustomers = (props: {
                 <span className="row">
                   <State tone="warn">{t('notTold')}</State>
                   {onTold !== undefined && (
-                    <Button variant="default" aria-label={t('toldLabel', { name: row.name })} onClick={() => onTold(row)}>
+                    <Button
+                      variant="default"
+                      aria-label={t('toldLabel', { name: row.name })}
+                      onClick={() => onTold(row)}
+                    >
                       {t('markTold')}
                     </Button>
                   )}
@@ -109,7 +167,8 @@ export const ScopeSales = ({ recall }: { readonly recall: Recall }) => {
   const word = useServiceWords();
   const formats = useFormats();
   const names = new Map(recall.customers.map(({ id, name }) => [id, name]));
-  const nameOf = (id: string | null): string => (id === null ? t('counter') : (names.get(id) ?? ''));
+  const nameOf = (id: string | null): string =>
+    id === null ? t('counter') : (names.get(id) ?? '');
   return (
     <>
       <Section title={t('sales')}>
@@ -119,11 +178,37 @@ export const ScopeSales = ({ recall }: { readonly recall: Recall }) => {
           rowKey={(row, at) => `${row.dispatch}-${row.lot}-${String(at)}`}
           csvName={`recall-${recall.code}-sales`}
           columns={[
-            { key: 'who', title: t('customers'), cell: (row) => nameOf(row.customerId), text: (row) => nameOf(row.customerId) },
-            { key: 'day', title: t('day'), cell: (row) => formats.day(row.sentOn), text: (row) => row.sentOn },
-            { key: 'item', title: t('item'), cell: (row) => row.itemName, text: (row) => row.itemName },
-            { key: 'lot', title: t('lot'), cell: (row) => <LotLink code={row.lot} />, text: (row) => row.lot },
-            { key: 'quantity', title: t('quantity'), numeric: true, cell: (row) => formats.quantity(row.quantity, row.unit), text: (row) => row.quantity },
+            {
+              key: 'who',
+              title: t('customers'),
+              cell: (row) => nameOf(row.customerId),
+              text: (row) => nameOf(row.customerId),
+            },
+            {
+              key: 'day',
+              title: t('day'),
+              cell: (row) => formats.day(row.sentOn),
+              text: (row) => row.sentOn,
+            },
+            {
+              key: 'item',
+              title: t('item'),
+              cell: (row) => row.itemName,
+              text: (row) => row.itemName,
+            },
+            {
+              key: 'lot',
+              title: t('lot'),
+              cell: (row) => <LotLink code={row.lot} />,
+              text: (row) => row.lot,
+            },
+            {
+              key: 'quantity',
+              title: t('quantity'),
+              numeric: true,
+              cell: (row) => formats.quantity(row.quantity, row.unit),
+              text: (row) => row.quantity,
+            },
           ]}
         />
       </Section>
@@ -132,7 +217,8 @@ export const ScopeSales = ({ recall }: { readonly recall: Recall }) => {
           <ul className="plain-list">
             {recall.scope.ends.map((end, at) => (
               <li key={`${end.lot}-${String(at)}`} className="row line">
-                <LotLink code={end.lot} /> {word(end.what)} {formats.quantity(end.quantity, end.unit)}
+                <LotLink code={end.lot} /> {word(end.what)}{' '}
+                {formats.quantity(end.quantity, end.unit)}
               </li>
             ))}
           </ul>

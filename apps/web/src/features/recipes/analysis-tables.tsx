@@ -17,8 +17,11 @@ export const AnalysisTables = ({ analysis }: { readonly analysis: AnalysisView }
     <>
       {analysis.chocolateShare !== null && (
         <p>
-          {t('chocolate')}: <strong>{formats.percent(analysis.chocolateShare.chocolatePercent)}</strong>{' '}
-          <State tone={analysis.chocolateShare.enough ? 'good' : 'caution'}>{analysis.chocolateShare.reason}</State>
+          {t('chocolate')}:{' '}
+          <strong>{formats.percent(analysis.chocolateShare.chocolatePercent)}</strong>{' '}
+          <State tone={analysis.chocolateShare.enough ? 'good' : 'caution'}>
+            {analysis.chocolateShare.reason}
+          </State>
         </p>
       )}
       {analysis.balance.length > 0 && (
@@ -30,11 +33,43 @@ export const AnalysisTables = ({ analysis }: { readonly analysis: AnalysisView }
             rowKey={(row) => row.quantity}
             csvName="balance"
             columns={[
-              { key: 'what', title: t('dough'), cell: (row) => partName(row.quantity), text: (row) => row.quantity },
-              { key: 'value', title: t('percent'), numeric: true, cell: (row) => formats.number(row.value, 2), text: (row) => row.value },
-              { key: 'range', title: t('limit'), numeric: true, cell: (row) => t('range', { low: formats.number(row.low), high: formats.number(row.high) }), text: (row) => `${row.low}-${row.high}` },
-              { key: 'verdict', title: '', cell: (row) => <State tone={row.verdict === 'in' ? 'good' : 'caution'}>{word(row.verdict)}</State>, text: (row) => row.verdict },
-              { key: 'reason', title: t('source'), cell: (row) => `${row.reason} (${row.source})`, text: (row) => row.reason },
+              {
+                key: 'what',
+                title: t('dough'),
+                cell: (row) => partName(row.quantity),
+                text: (row) => row.quantity,
+              },
+              {
+                key: 'value',
+                title: t('percent'),
+                numeric: true,
+                cell: (row) => formats.number(row.value, 2),
+                text: (row) => row.value,
+              },
+              {
+                key: 'range',
+                title: t('limit'),
+                numeric: true,
+                cell: (row) =>
+                  t('range', { low: formats.number(row.low), high: formats.number(row.high) }),
+                text: (row) => `${row.low}-${row.high}`,
+              },
+              {
+                key: 'verdict',
+                title: '',
+                cell: (row) => (
+                  <State tone={row.verdict === 'in' ? 'good' : 'caution'}>
+                    {word(row.verdict)}
+                  </State>
+                ),
+                text: (row) => row.verdict,
+              },
+              {
+                key: 'reason',
+                title: t('source'),
+                cell: (row) => `${row.reason} (${row.source})`,
+                text: (row) => row.reason,
+              },
             ]}
           />
         </details>
@@ -47,8 +82,20 @@ export const AnalysisTables = ({ analysis }: { readonly analysis: AnalysisView }
           rowKey={(row) => row.nutrient}
           csvName="nutrition"
           columns={[
-            { key: 'nutrient', title: t('nutrition'), cell: (row) => partName(row.nutrient), text: (row) => row.nutrient },
-            { key: 'value', title: '100 g', numeric: true, cell: (row) => (row.per100g === null ? t('notStated') : formats.number(row.per100g, 2)), text: (row) => row.per100g ?? '' },
+            {
+              key: 'nutrient',
+              title: t('nutrition'),
+              cell: (row) => partName(row.nutrient),
+              text: (row) => row.nutrient,
+            },
+            {
+              key: 'value',
+              title: '100 g',
+              numeric: true,
+              cell: (row) =>
+                row.per100g === null ? t('notStated') : formats.number(row.per100g, 2),
+              text: (row) => row.per100g ?? '',
+            },
           ]}
         />
       </details>

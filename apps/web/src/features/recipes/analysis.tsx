@@ -9,8 +9,12 @@ import { AnalysisTables } from './analysis-tables';
 import { recipeMessages } from './messages';
 import { usePartName } from '../../shared/language/part-names';
 
-const MakeUpBar = lazy(async () => ({ default: (await import('../../shared/pictures/make-up-bar')).MakeUpBar }));
-const WaterScale = lazy(async () => ({ default: (await import('../../shared/pictures/water-scale')).WaterScale }));
+const MakeUpBar = lazy(async () => ({
+  default: (await import('../../shared/pictures/make-up-bar')).MakeUpBar,
+}));
+const WaterScale = lazy(async () => ({
+  default: (await import('../../shared/pictures/water-scale')).WaterScale,
+}));
 
 export type AnalysisView = components['schemas']['AnalysisView'];
 
@@ -31,7 +35,11 @@ const Water = ({ analysis }: { readonly analysis: AnalysisView }) => {
       value={water.value}
       error={water.error ?? '0'}
       measured={water.status === 'measured'}
-      limits={limits.map((row) => ({ key: row.organism, name: row.organism, from: row.leastWaterActivity }))}
+      limits={limits.map((row) => ({
+        key: row.organism,
+        name: row.organism,
+        from: row.leastWaterActivity,
+      }))}
     />
   );
 };
@@ -45,7 +53,9 @@ const Life = ({ analysis }: { readonly analysis: AnalysisView }) => {
       what={
         <>
           {t('life')}:{' '}
-          <strong>{life.days === null ? t('lifeUnstated') : t('lifeStated', { days: life.days })}</strong>
+          <strong>
+            {life.days === null ? t('lifeUnstated') : t('lifeStated', { days: life.days })}
+          </strong>
           {life.basis !== null && ` (${word(life.basis)})`}
           {life.suggestedDays !== null && ` · ${t('suggestion', { days: life.suggestedDays })}`}
         </>
@@ -72,8 +82,19 @@ const Allergens = ({ analysis }: { readonly analysis: AnalysisView }) => {
     <ul className="plain-list">
       {analysis.allergens.map((row) => (
         <li key={row.allergen + row.presence}>
-          <State tone={row.presence === 'contains' ? 'plain' : row.presence === 'unknown' ? 'warn' : 'caution'}>{word(row.presence)}</State>{' '}
-          <strong>{row.allergen.replaceAll('_', ' ')}</strong> <span className="quiet">{t('fromItems', { items: row.from.join(', ') })}</span>
+          <State
+            tone={
+              row.presence === 'contains'
+                ? 'plain'
+                : row.presence === 'unknown'
+                  ? 'warn'
+                  : 'caution'
+            }
+          >
+            {word(row.presence)}
+          </State>{' '}
+          <strong>{row.allergen.replaceAll('_', ' ')}</strong>{' '}
+          <span className="quiet">{t('fromItems', { items: row.from.join(', ') })}</span>
         </li>
       ))}
     </ul>
@@ -106,7 +127,11 @@ export const Analysis = ({ analysis }: { readonly analysis: AnalysisView }) => {
         <MakeUpBar
           title={t('makeUp')}
           csvName="make-up"
-          parts={composition.parts.map((part) => ({ key: part.name, name: partName(part.name), percent: part.gramsPer100g }))}
+          parts={composition.parts.map((part) => ({
+            key: part.name,
+            name: partName(part.name),
+            percent: part.gramsPer100g,
+          }))}
         />
         <Water analysis={analysis} />
       </Suspense>

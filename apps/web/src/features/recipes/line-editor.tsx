@@ -38,7 +38,9 @@ const Line = (props: Props & { readonly line: LineForm; readonly at: number }) =
   const moveUp = (): void => {
     const before = lines[at - 1];
     if (before === undefined) return;
-    onChange(lines.map((one, position) => (position === at - 1 ? line : position === at ? before : one)));
+    onChange(
+      lines.map((one, position) => (position === at - 1 ? line : position === at ? before : one)),
+    );
   };
   return (
     <li className="recipe-line">
@@ -48,16 +50,40 @@ const Line = (props: Props & { readonly line: LineForm; readonly at: number }) =
         value={line.itemId}
         disabled={disabled}
         error={errors[`lines.${String(at)}.itemId`]}
-        onChange={(itemId, item) => put({ itemId, itemName: item?.name ?? '', unit: item?.unit ?? 'g' })}
+        onChange={(itemId, item) =>
+          put({ itemId, itemName: item?.name ?? '', unit: item?.unit ?? 'g' })
+        }
       />
-      <DecimalField label={t('quantity')} unit={line.unit} value={line.quantity} disabled={disabled} error={errors[`lines.${String(at)}.quantity`]} onChange={(quantity) => put({ quantity })} />
-      <ChoiceField label={t('role')} value={line.role} disabled={disabled} onChange={(role) => put({ role: role as LineForm['role'] })} choices={ROLES[kind].map((role) => ({ value: role, label: word(role) }))} />
+      <DecimalField
+        label={t('quantity')}
+        unit={line.unit}
+        value={line.quantity}
+        disabled={disabled}
+        error={errors[`lines.${String(at)}.quantity`]}
+        onChange={(quantity) => put({ quantity })}
+      />
+      <ChoiceField
+        label={t('role')}
+        value={line.role}
+        disabled={disabled}
+        onChange={(role) => put({ role: role as LineForm['role'] })}
+        choices={ROLES[kind].map((role) => ({ value: role, label: word(role) }))}
+      />
       {!disabled && (
         <span className="row line-buttons">
-          <Button variant="default" disabled={at === 0} aria-label={t('up', { item: line.itemName })} onClick={moveUp}>
+          <Button
+            variant="default"
+            disabled={at === 0}
+            aria-label={t('up', { item: line.itemName })}
+            onClick={moveUp}
+          >
             ↑
           </Button>
-          <Button variant="default" aria-label={t('removeLine', { item: line.itemName })} onClick={() => onChange(lines.filter((one) => one.key !== line.key))}>
+          <Button
+            variant="default"
+            aria-label={t('removeLine', { item: line.itemName })}
+            onClick={() => onChange(lines.filter((one) => one.key !== line.key))}
+          >
             ✕
           </Button>
         </span>

@@ -2,7 +2,10 @@ import { catalogue } from '../../shared/language/catalogue';
 
 export const recipeMessages = catalogue('recipes', {
   title: ['Recipes', 'Recettes'],
-  lead: ['Fillings, pieces and boxes, and how each is made.', 'Intérieurs, bonbons et boîtes, et comment chacun se fait.'],
+  lead: [
+    'Fillings, pieces and boxes, and how each is made.',
+    'Intérieurs, bonbons et boîtes, et comment chacun se fait.',
+  ],
   add: ['Add a filling, a piece or a box', 'Ajouter un intérieur, un bonbon ou une boîte'],
   name: ['Name', 'Nom'],
   kind: ['Kind', 'Type'],
@@ -41,7 +44,10 @@ export const recipeMessages = catalogue('recipes', {
   basis: ['Stands on', 'Fondée sur'],
   document: ['Document that proves it', 'Document qui la prouve'],
   dateKind: ['Date', 'Date'],
-  afterThaw: ['Days after thawing (empty: may not be frozen)', 'Jours après décongélation (vide : congélation interdite)'],
+  afterThaw: [
+    'Days after thawing (empty: may not be frozen)',
+    'Jours après décongélation (vide : congélation interdite)',
+  ],
   work: ['Work', 'Travail'],
   minutes: ['Minutes of work', 'Minutes de travail'],
   labourRole: ['Kind of work', 'Type de travail'],
@@ -50,7 +56,10 @@ export const recipeMessages = catalogue('recipes', {
   save: ['Save this version', 'Enregistrer cette version'],
   saved: ['Saved.', 'Enregistré.'],
   analysis: ['What it is like', 'Ce que cela donne'],
-  analysisWaits: ['Add lines with quantities; the analysis follows while you write.', 'Ajoutez des lignes avec quantités ; l’analyse suit pendant la saisie.'],
+  analysisWaits: [
+    'Add lines with quantities; the analysis follows while you write.',
+    'Ajoutez des lignes avec quantités ; l’analyse suit pendant la saisie.',
+  ],
   makeUp: ['Make-up of 100 g', 'Composition de 100 g'],
   water: ['Water activity', 'Activité de l’eau'],
   waterNone: ['No water activity can be given', 'Aucune activité de l’eau ne peut être donnée'],

@@ -32,17 +32,30 @@ interface Props {
   readonly onSaved: (version: Version) => void;
 }
 
-const useSave = ({ item, version, asNew, onSaved }: Props, form: VersionForm, clear: () => void) => {
+const useSave = (
+  { item, version, asNew, onSaved }: Props,
+  form: VersionForm,
+  clear: () => void,
+) => {
   const queries = useQueryClient();
-  const [state, setState] = useState<{ working: boolean; error?: unknown; saved?: boolean }>({ working: false });
+  const [state, setState] = useState<{ working: boolean; error?: unknown; saved?: boolean }>({
+    working: false,
+  });
   const save = async (): Promise<void> => {
     setState({ working: true });
     try {
       const body = bodyOf(form);
       const saved =
         version === undefined || asNew
-          ? await must(api.POST('/api/items/{itemId}/recipes', { params: { path: { itemId: item.id } }, body }))
-          : await must(api.PUT('/api/recipes/{id}', { ...byId(version.id), ...seen(version.version), body }));
+          ? await must(
+              api.POST('/api/items/{itemId}/recipes', {
+                params: { path: { itemId: item.id } },
+                body,
+              }),
+            )
+          : await must(
+              api.PUT('/api/recipes/{id}', { ...byId(version.id), ...seen(version.version), body }),
+            );
       clear();
       await queries.invalidateQueries();
       setState({ working: false, saved: true });
@@ -70,7 +83,13 @@ export const RecipeEditor = (props: Props) => {
     <div className="editor">
       <div>
         <Section title={t('lines')}>
-          <LineEditor kind={kind} lines={form.lines} errors={errors} disabled={disabled} onChange={(lines) => put({ lines })} />
+          <LineEditor
+            kind={kind}
+            lines={form.lines}
+            errors={errors}
+            disabled={disabled}
+            onChange={(lines) => put({ lines })}
+          />
         </Section>
         <Section title={t('yield')}>
           <FactsEditor kind={kind} form={form} put={put} errors={errors} disabled={disabled} />
@@ -84,7 +103,12 @@ export const RecipeEditor = (props: Props) => {
         <ProblemNotice error={saving.error} />
         {saving.saved === true && <p role="status">{t('saved')}</p>}
         {!disabled && (
-          <Button size="lg" loading={saving.working} disabled={!isAnalysable(form)} onClick={() => void saving.save()}>
+          <Button
+            size="lg"
+            loading={saving.working}
+            disabled={!isAnalysable(form)}
+            onClick={() => void saving.save()}
+          >
             {t('save')}
           </Button>
         )}
@@ -95,7 +119,11 @@ export const RecipeEditor = (props: Props) => {
             <BoxSlots
               slots={form.lines
                 .filter(({ role, itemId }) => role === 'slot' && itemId !== '')
-                .map((line) => ({ key: line.key, name: line.itemName, count: Number(line.quantity) || 0 }))}
+                .map((line) => ({
+                  key: line.key,
+                  name: line.itemName,
+                  count: Number(line.quantity) || 0,
+                }))}
             />
           )}
           {isAnalysable(form) ? (

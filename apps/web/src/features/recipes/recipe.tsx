@@ -50,7 +50,11 @@ const RecipePage = () => {
                 </Button>
               )}
               {mayWrite && version !== undefined && (
-                <Link to="/kitchen/new" search={{ kind: data.kind, item: data.id }} className="button-link button-link-main">
+                <Link
+                  to="/kitchen/new"
+                  search={{ kind: data.kind, item: data.id }}
+                  className="button-link button-link-main"
+                >
                   {t('start')}
                 </Link>
               )}
@@ -63,7 +67,10 @@ const RecipePage = () => {
                 label={t('title')}
                 value={version?.id ?? ''}
                 onChange={setChosen}
-                choices={all.map((one) => ({ value: one.id, label: t('version', { number: one.number }) }))}
+                choices={all.map((one) => ({
+                  value: one.id,
+                  label: t('version', { number: one.number }),
+                }))}
               />
             </div>
           )}

@@ -20,7 +20,11 @@ const Recipes = () => {
   const list = useItems();
   const [open, setOpen] = useState(false);
   return (
-    <Page title={t('title')} lead={t('lead')} actions={may && <Button onClick={() => setOpen(true)}>{t('add')}</Button>}>
+    <Page
+      title={t('title')}
+      lead={t('lead')}
+      actions={may && <Button onClick={() => setOpen(true)}>{t('add')}</Button>}
+    >
       <Loaded query={list.query}>
         {(rows) => (
           <div className="columns">

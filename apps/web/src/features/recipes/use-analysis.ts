@@ -20,7 +20,8 @@ export const useAnalysis = (itemId: string, form: VersionForm) => {
   const recipe = bodyOf(settled);
   return useQuery({
     queryKey: ['/api/recipes/analysis', itemId, recipe],
-    queryFn: ({ signal }) => must(api.POST('/api/recipes/analysis', { body: { itemId, recipe }, signal })),
+    queryFn: ({ signal }) =>
+      must(api.POST('/api/recipes/analysis', { body: { itemId, recipe }, signal })),
     enabled: isAnalysable(settled),
     placeholderData: keepPreviousData,
     staleTime: 60_000,

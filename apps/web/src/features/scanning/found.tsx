@@ -25,7 +25,9 @@ const Goods = ({ scan, text }: { readonly scan: Scan; readonly text: string }) =
             {scan.lots.map((lot) => (
               <li key={lot.code} className="row line">
                 <strong>{lot.itemName}</strong> <LotLink code={lot.code} />
-                <span>{t('here', { quantity: formats.quantity(lot.onHandQuantity, lot.unit) })}</span>
+                <span>
+                  {t('here', { quantity: formats.quantity(lot.onHandQuantity, lot.unit) })}
+                </span>
                 <span className="quiet">{lot.placeName}</span>
               </li>
             ))}

@@ -37,7 +37,11 @@ export const AdjustDialog = ({ lot, onClose }: Props) => {
           path: '/api/lots/{code}/adjustments',
           at: { code },
           body: { kind, quantity, reason },
-          label: t('adjustLabel', { kind: word(kind), quantity: formats.quantity(quantity, lot.unit), code }),
+          label: t('adjustLabel', {
+            kind: word(kind),
+            quantity: formats.quantity(quantity, lot.unit),
+            code,
+          }),
           lane: `lot-${code}`,
         })
       }
@@ -57,8 +61,22 @@ export const AdjustDialog = ({ lot, onClose }: Props) => {
               { value: 'sampled', label: t('kindSampled') },
             ]}
           />
-          <DecimalField label={t('quantity')} unit={lot.unit} weigh={lot.unit === 'g'} value={quantity} onChange={setQuantity} error={errors['quantity']} required />
-          <TextField label={t('reason')} value={reason} onChange={setReason} error={errors['reason']} required />
+          <DecimalField
+            label={t('quantity')}
+            unit={lot.unit}
+            weigh={lot.unit === 'g'}
+            value={quantity}
+            onChange={setQuantity}
+            error={errors['quantity']}
+            required
+          />
+          <TextField
+            label={t('reason')}
+            value={reason}
+            onChange={setReason}
+            error={errors['reason']}
+            required
+          />
         </>
       )}
     </EditDialog>
@@ -84,7 +102,9 @@ export const MoveDialog = ({ lot, onClose }: Props) => {
         })
       }
     >
-      {(errors) => <PlacePicker value={placeId} onChange={setPlaceId} error={errors['placeId']} required />}
+      {(errors) => (
+        <PlacePicker value={placeId} onChange={setPlaceId} error={errors['placeId']} required />
+      )}
     </EditDialog>
   );
 };

@@ -24,7 +24,9 @@ const HoldLine = (props: { readonly hold: Hold; readonly onRelease: (() => void)
       <State tone={stands ? 'caution' : 'plain'}>{stands ? t('standing') : word('closed')}</State>
       <strong>{word(hold.kind)}</strong>
       <span>{hold.reason}</span>
-      <span className="quiet">{t('placed', { by: hold.placedBy, at: formats.instant(hold.placedAt) })}</span>
+      <span className="quiet">
+        {t('placed', { by: hold.placedBy, at: formats.instant(hold.placedAt) })}
+      </span>
       {hold.releasedAt !== null && (
         <span className="quiet">
           {t('released', {

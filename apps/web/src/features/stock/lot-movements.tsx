@@ -37,10 +37,31 @@ export const LotMovements = (props: { readonly code: string; readonly unit: stri
             rowKey={({ id }) => id}
             csvName={`movements-${code}`}
             columns={[
-              { key: 'at', title: t('when'), cell: (row) => formats.instant(row.at), text: (row) => row.at },
-              { key: 'kind', title: t('what'), cell: (row) => word(row.kind), text: (row) => row.kind },
-              { key: 'quantity', title: t('quantity'), numeric: true, cell: (row) => formats.quantity(row.quantity, unit), text: (row) => row.quantity },
-              { key: 'for', title: t('batch'), cell: (row) => <code>{row.batchCode ?? row.dispatchCode}</code>, text: (row) => row.batchCode ?? row.dispatchCode ?? '' },
+              {
+                key: 'at',
+                title: t('when'),
+                cell: (row) => formats.instant(row.at),
+                text: (row) => row.at,
+              },
+              {
+                key: 'kind',
+                title: t('what'),
+                cell: (row) => word(row.kind),
+                text: (row) => row.kind,
+              },
+              {
+                key: 'quantity',
+                title: t('quantity'),
+                numeric: true,
+                cell: (row) => formats.quantity(row.quantity, unit),
+                text: (row) => row.quantity,
+              },
+              {
+                key: 'for',
+                title: t('batch'),
+                cell: (row) => <code>{row.batchCode ?? row.dispatchCode}</code>,
+                text: (row) => row.batchCode ?? row.dispatchCode ?? '',
+              },
               { key: 'by', title: t('who'), cell: (row) => row.by, text: (row) => row.by },
               {
                 key: 'why',

@@ -44,11 +44,27 @@ const Store = () => {
       }
     >
       <div className="columns section no-print">
-        <ChoiceField label={t('state')} value={filter.state} empty={t('any')} onChange={(state) => put({ state })} choices={STATES.map((state) => ({ value: state, label: word(state) }))} />
-        <ChoiceField label={t('kind')} value={filter.kind} empty={t('any')} onChange={(kind) => put({ kind })} choices={KINDS.map((kind) => ({ value: kind, label: word(kind) }))} />
+        <ChoiceField
+          label={t('state')}
+          value={filter.state}
+          empty={t('any')}
+          onChange={(state) => put({ state })}
+          choices={STATES.map((state) => ({ value: state, label: word(state) }))}
+        />
+        <ChoiceField
+          label={t('kind')}
+          value={filter.kind}
+          empty={t('any')}
+          onChange={(kind) => put({ kind })}
+          choices={KINDS.map((kind) => ({ value: kind, label: word(kind) }))}
+        />
         <ItemPicker label={t('item')} value={filter.item} onChange={(item) => put({ item })} />
         <PlacePicker empty={t('any')} value={filter.place} onChange={(place) => put({ place })} />
-        <DayField label={t('expiresBefore')} value={filter['expiring-before']} onChange={(day) => put({ 'expiring-before': day })} />
+        <DayField
+          label={t('expiresBefore')}
+          value={filter['expiring-before']}
+          onChange={(day) => put({ 'expiring-before': day })}
+        />
       </div>
       <Loaded query={list.query}>
         {(rows) => <LotTable caption={t('lots')} lots={[...rows].sort(byDate)} csvName="lots" />}

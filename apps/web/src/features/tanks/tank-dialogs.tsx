@@ -36,9 +36,29 @@ export const AddTankDialog = ({ onClose }: { readonly onClose: () => void }) => 
     >
       {(errors) => (
         <>
-          <TextField label={t('name')} value={name} onChange={setName} error={errors['name']} required />
-          <ItemPicker label={t('holds')} kinds={['ingredient']} value={itemId} onChange={setItemId} error={errors['itemId']} required />
-          <DecimalField label={t('capacity')} unit="g" value={capacityGrams} onChange={setCapacity} error={errors['capacityGrams']} required />
+          <TextField
+            label={t('name')}
+            value={name}
+            onChange={setName}
+            error={errors['name']}
+            required
+          />
+          <ItemPicker
+            label={t('holds')}
+            kinds={['ingredient']}
+            value={itemId}
+            onChange={setItemId}
+            error={errors['itemId']}
+            required
+          />
+          <DecimalField
+            label={t('capacity')}
+            unit="g"
+            value={capacityGrams}
+            onChange={setCapacity}
+            error={errors['capacityGrams']}
+            required
+          />
         </>
       )}
     </EditDialog>
@@ -84,8 +104,21 @@ export const TopUpDialog = ({ tank, onClose }: Props) => {
               label: `${lot.code} · ${formats.quantity(lot.onHandQuantity, lot.unit)}`,
             }))}
           />
-          <TextField label={t('code')} value={typed} onChange={setTyped} error={errors['lots.0.lotCode']} />
-          <DecimalField label={t('quantity')} unit="g" weigh value={quantity} onChange={setQuantity} error={errors['lots.0.quantity']} required />
+          <TextField
+            label={t('code')}
+            value={typed}
+            onChange={setTyped}
+            error={errors['lots.0.lotCode']}
+          />
+          <DecimalField
+            label={t('quantity')}
+            unit="g"
+            weigh
+            value={quantity}
+            onChange={setQuantity}
+            error={errors['lots.0.quantity']}
+            required
+          />
           <TickField label={t('isRework')} checked={rework} onChange={setRework} />
         </>
       )}

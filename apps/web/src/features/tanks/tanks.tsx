@@ -15,7 +15,11 @@ import { AddTankDialog, EmptyDialog, TopUpDialog, type Tank } from './tank-dialo
 
 type Open = { readonly kind: 'top' | 'empty'; readonly tank: Tank } | 'new';
 
-const TankCard = (props: { readonly tank: Tank; readonly may: boolean; readonly onOpen: (open: Open) => void }) => {
+const TankCard = (props: {
+  readonly tank: Tank;
+  readonly may: boolean;
+  readonly onOpen: (open: Open) => void;
+}) => {
   const { tank, may, onOpen } = props;
   const t = useMessages(tankMessages);
   const word = useServiceWords();
@@ -31,27 +35,38 @@ const TankCard = (props: { readonly tank: Tank; readonly may: boolean; readonly 
       </p>
       <div>
         <span className="figure-large">{formats.mass(grams)}</span>{' '}
-        <span className="quiet">{t('full', { percent: formats.percent((share * 100).toFixed(0), 0) })}</span>
+        <span className="quiet">
+          {t('full', { percent: formats.percent((share * 100).toFixed(0), 0) })}
+        </span>
       </div>
       <meter min={0} max={1} value={share} aria-label={t('inIt')} />
       {lot === null ? (
         <State tone="good">{t('emptyNow')}</State>
       ) : (
         <p className="row">
-          <LotLink code={lot.lotCode} /> {lot.held && <State tone="caution">{word('on_hold')}</State>}
+          <LotLink code={lot.lotCode} />{' '}
+          {lot.held && <State tone="caution">{word('on_hold')}</State>}
         </p>
       )}
       <p className="quiet">
-        {t('cleanSince')}: {tank.cleanSince === null ? t('never') : formats.instant(tank.cleanSince)}
+        {t('cleanSince')}:{' '}
+        {tank.cleanSince === null ? t('never') : formats.instant(tank.cleanSince)}
       </p>
       <div className="row">
         {may && (
-          <Button aria-label={t('topUpTitle', { tank: tank.name })} onClick={() => onOpen({ kind: 'top', tank })}>
+          <Button
+            aria-label={t('topUpTitle', { tank: tank.name })}
+            onClick={() => onOpen({ kind: 'top', tank })}
+          >
             {t('topUp')}
           </Button>
         )}
         {may && lot !== null && (
-          <Button variant="default" aria-label={t('emptyTitle', { tank: tank.name })} onClick={() => onOpen({ kind: 'empty', tank })}>
+          <Button
+            variant="default"
+            aria-label={t('emptyTitle', { tank: tank.name })}
+            onClick={() => onOpen({ kind: 'empty', tank })}
+          >
             {t('empty')}
           </Button>
         )}
@@ -72,7 +87,11 @@ const Tanks = () => {
   const [open, setOpen] = useState<Open>();
   const close = (): void => setOpen(undefined);
   return (
-    <Page title={t('title')} lead={t('lead')} actions={may && <Button onClick={() => setOpen('new')}>{t('add')}</Button>}>
+    <Page
+      title={t('title')}
+      lead={t('lead')}
+      actions={may && <Button onClick={() => setOpen('new')}>{t('add')}</Button>}
+    >
       <MouldingNav />
       <Loaded query={tanks.query}>
         {(rows) =>
@@ -80,16 +99,22 @@ const Tanks = () => {
             <p className="quiet">{t('none')}</p>
           ) : (
             <ul className="plain-list columns">
-              {rows.filter(({ active }) => active).map((tank) => (
-                <TankCard key={tank.id} tank={tank} may={may} onOpen={setOpen} />
-              ))}
+              {rows
+                .filter(({ active }) => active)
+                .map((tank) => (
+                  <TankCard key={tank.id} tank={tank} may={may} onOpen={setOpen} />
+                ))}
             </ul>
           )
         }
       </Loaded>
       {open === 'new' && <AddTankDialog onClose={close} />}
-      {typeof open === 'object' && open.kind === 'top' && <TopUpDialog tank={open.tank} onClose={close} />}
-      {typeof open === 'object' && open.kind === 'empty' && <EmptyDialog tank={open.tank} onClose={close} />}
+      {typeof open === 'object' && open.kind === 'top' && (
+        <TopUpDialog tank={open.tank} onClose={close} />
+      )}
+      {typeof open === 'object' && open.kind === 'empty' && (
+        <EmptyDialog tank={open.tank} onClose={close} />
+      )}
     </Page>
   );
 };

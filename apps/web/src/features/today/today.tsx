@@ -13,7 +13,9 @@ import { Page, Section } from '../../shared/kit/page';
 import { ReadingsDue } from '../../shared/readings/readings-due';
 import { todayMessages } from './messages';
 
-const PlaceReadingDialog = lazy(async () => ({ default: (await import('../../shared/readings/reading-dialogs')).PlaceReadingDialog }));
+const PlaceReadingDialog = lazy(async () => ({
+  default: (await import('../../shared/readings/reading-dialogs')).PlaceReadingDialog,
+}));
 
 /** Batches that were begun and not finished. */
 const InHand = () => {
@@ -81,7 +83,12 @@ const ToStart = () => {
   );
 };
 
-const Lots = (props: { readonly title: string; readonly nothing: string; readonly query: Readonly<Record<string, string>>; readonly why: boolean }) => {
+const Lots = (props: {
+  readonly title: string;
+  readonly nothing: string;
+  readonly query: Readonly<Record<string, string>>;
+  readonly why: boolean;
+}) => {
   const word = useServiceWords();
   const formats = useFormats();
   const list = useList('/api/lots', props.query);
@@ -103,7 +110,11 @@ const Lots = (props: { readonly title: string; readonly nothing: string; readonl
                     </Link>
                     <span>{formats.quantity(lot.onHandQuantity, lot.unit)}</span>
                     <span className="quiet">
-                      {props.why && hold !== undefined ? `${word(hold.kind)}: ${hold.reason}` : day === null ? '' : formats.day(day)}
+                      {props.why && hold !== undefined
+                        ? `${word(hold.kind)}: ${hold.reason}`
+                        : day === null
+                          ? ''
+                          : formats.day(day)}
                     </span>
                   </li>
                 );
@@ -133,7 +144,11 @@ const OrdersDue = () => {
                   <Link to="/out/orders">
                     <strong>{formats.weekday(order.dueOn)}</strong> {order.customerName}
                   </Link>
-                  <span className="quiet">{order.lines.map((line) => `${formats.number(line.quantity)} × ${line.itemName}`).join(', ')}</span>
+                  <span className="quiet">
+                    {order.lines
+                      .map((line) => `${formats.number(line.quantity)} × ${line.itemName}`)
+                      .join(', ')}
+                  </span>
                 </li>
               ))}
             </ul>
@@ -164,11 +179,18 @@ const Today = () => {
         <div>
           <OrdersDue />
           <Lots title={t('held')} nothing={t('nothingHeld')} query={{ state: 'on_hold' }} why />
-          <Lots title={t('expires')} nothing={t('nothingExpires')} query={{ 'expiring-before': weekAhead, state: 'on_hand' }} why={false} />
+          <Lots
+            title={t('expires')}
+            nothing={t('nothingExpires')}
+            query={{ 'expiring-before': weekAhead, state: 'on_hand' }}
+            why={false}
+          />
         </div>
       </div>
       <Suspense fallback={null}>
-        {place !== undefined && <PlaceReadingDialog placeId={place} onClose={() => setPlace(undefined)} />}
+        {place !== undefined && (
+          <PlaceReadingDialog placeId={place} onClose={() => setPlace(undefined)} />
+        )}
       </Suspense>
     </Page>
   );

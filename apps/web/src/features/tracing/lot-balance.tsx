@@ -29,12 +29,22 @@ export const LotBalance = ({ code }: { readonly code: string }) => {
           <>
             <Facts>
               <Fact name={t('state')}>
-                <State tone={data.state === 'balanced' ? 'good' : data.state === 'difference-named' ? 'plain' : 'warn'}>
+                <State
+                  tone={
+                    data.state === 'balanced'
+                      ? 'good'
+                      : data.state === 'difference-named'
+                        ? 'plain'
+                        : 'warn'
+                  }
+                >
                   {t(data.state)}
                 </State>
               </Fact>
               <Fact name={t('accounted')}>{formats.percent(data.accountedPercent, 2)}</Fact>
-              <Fact name={t('unexplained')}>{formats.quantity(data.unexplainedQuantity, data.unit)}</Fact>
+              <Fact name={t('unexplained')}>
+                {formats.quantity(data.unexplainedQuantity, data.unit)}
+              </Fact>
             </Facts>
             <DataTable
               caption={t('balance')}
@@ -42,10 +52,32 @@ export const LotBalance = ({ code }: { readonly code: string }) => {
               rowKey={(row, at) => `${row.side}-${row.kind}-${String(at)}`}
               csvName={`balance-${code}`}
               columns={[
-                { key: 'side', title: t('direction'), cell: (row) => t(row.side), text: (row) => row.side },
-                { key: 'kind', title: t('kind'), cell: (row) => `${word(row.kind)}${row.note === null ? '' : `: ${row.note}`}`, text: (row) => row.kind },
-                { key: 'quantity', title: t('quantity'), numeric: true, cell: (row) => formats.quantity(row.quantity, data.unit), text: (row) => row.quantity },
-                { key: 'percent', title: t('percent'), numeric: true, cell: (row) => formats.percent(row.percent, 2), text: (row) => row.percent },
+                {
+                  key: 'side',
+                  title: t('direction'),
+                  cell: (row) => t(row.side),
+                  text: (row) => row.side,
+                },
+                {
+                  key: 'kind',
+                  title: t('kind'),
+                  cell: (row) => `${word(row.kind)}${row.note === null ? '' : `: ${row.note}`}`,
+                  text: (row) => row.kind,
+                },
+                {
+                  key: 'quantity',
+                  title: t('quantity'),
+                  numeric: true,
+                  cell: (row) => formats.quantity(row.quantity, data.unit),
+                  text: (row) => row.quantity,
+                },
+                {
+                  key: 'percent',
+                  title: t('percent'),
+                  numeric: true,
+                  cell: (row) => formats.percent(row.percent, 2),
+                  text: (row) => row.percent,
+                },
               ]}
             />
           </>

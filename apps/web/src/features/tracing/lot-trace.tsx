@@ -33,7 +33,11 @@ const LotTrace = () => {
       }
       actions={
         <>
-          <PaperLink href={`/api/lots/${encodeURIComponent(code)}/trace.pdf?direction=${direction}`}>{t('report')}</PaperLink>
+          <PaperLink
+            href={`/api/lots/${encodeURIComponent(code)}/trace.pdf?direction=${direction}`}
+          >
+            {t('report')}
+          </PaperLink>
           {maySell && (
             <Link to="/trace/recalls/new" search={{ lot: code }} className="button-link">
               {t('openRecall')}

@@ -2,8 +2,14 @@ import { catalogue } from '../../shared/language/catalogue';
 
 export const traceMessages = catalogue('trace', {
   title: ['Trace', 'Traçabilité'],
-  lead: ['From anything with a code: what is behind it, and where it went.', 'À partir de n’importe quel code : ce qui est derrière, et où c’est allé.'],
-  code: ['Code of a lot, box, mould, tank, supplier’s lot…', 'Code d’un lot, d’une boîte, d’un moule, d’une cuve, lot fournisseur…'],
+  lead: [
+    'From anything with a code: what is behind it, and where it went.',
+    'À partir de n’importe quel code : ce qui est derrière, et où c’est allé.',
+  ],
+  code: [
+    'Code of a lot, box, mould, tank, supplier’s lot…',
+    'Code d’un lot, d’une boîte, d’un moule, d’une cuve, lot fournisseur…',
+  ],
   start: ['Or start from', 'Ou partir de'],
   startSupplier: ['everything from a supplier', 'tout ce qui vient d’un fournisseur'],
   startItem: ['every lot of an item', 'tous les lots d’un article'],

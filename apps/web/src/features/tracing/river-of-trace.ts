@@ -70,7 +70,11 @@ export const riverOf = (trace: Trace, names: Names): River => {
   const suppliers = new Set(trace.lots.flatMap(({ supplier }) => supplier ?? []));
   const customers = new Set(trace.dispatches.map(({ customer }) => customer ?? ''));
   const ends = [
-    ...[...suppliers].map((name) => ({ key: `supplier:${name}`, name: names.supplier(name), kind: 'supplier' })),
+    ...[...suppliers].map((name) => ({
+      key: `supplier:${name}`,
+      name: names.supplier(name),
+      kind: 'supplier',
+    })),
     ...[...customers].map((name) => ({
       key: `customer:${name}`,
       name: name === '' ? names.counter : name,

@@ -10,7 +10,11 @@ import { traceMessages } from './messages';
 type Trace = components['schemas']['TraceView'];
 type TracedLot = components['schemas']['TracedLotView'];
 
-export const LotsOfTrace = (props: { readonly title: string; readonly lots: readonly TracedLot[]; readonly csvName: string }) => {
+export const LotsOfTrace = (props: {
+  readonly title: string;
+  readonly lots: readonly TracedLot[];
+  readonly csvName: string;
+}) => {
   const t = useMessages(traceMessages);
   const word = useServiceWords();
   const formats = useFormats();
@@ -23,16 +27,54 @@ export const LotsOfTrace = (props: { readonly title: string; readonly lots: read
         csvName={props.csvName}
         empty={t('nothing')}
         columns={[
-          { key: 'item', title: t('item'), cell: (lot) => lot.itemName, text: (lot) => lot.itemName },
-          { key: 'lot', title: t('lot'), cell: (lot) => <LotLink code={lot.code} />, text: (lot) => lot.code },
-          { key: 'share', title: t('share'), numeric: true, cell: (lot) => (lot.sharedMassGrams === null ? '–' : formats.mass(lot.sharedMassGrams)), text: (lot) => lot.sharedMassGrams ?? '' },
-          { key: 'made', title: t('made'), numeric: true, cell: (lot) => formats.quantity(lot.madeQuantity, lot.unit), text: (lot) => lot.madeQuantity },
-          { key: 'onHand', title: t('onHand'), numeric: true, cell: (lot) => formats.quantity(lot.onHandQuantity, lot.unit), text: (lot) => lot.onHandQuantity },
-          { key: 'supplier', title: t('supplier'), cell: (lot) => [lot.supplier, lot.supplierLotCode].filter(Boolean).join(' · '), text: (lot) => [lot.supplier, lot.supplierLotCode].filter(Boolean).join(' · ') },
+          {
+            key: 'item',
+            title: t('item'),
+            cell: (lot) => lot.itemName,
+            text: (lot) => lot.itemName,
+          },
+          {
+            key: 'lot',
+            title: t('lot'),
+            cell: (lot) => <LotLink code={lot.code} />,
+            text: (lot) => lot.code,
+          },
+          {
+            key: 'share',
+            title: t('share'),
+            numeric: true,
+            cell: (lot) => (lot.sharedMassGrams === null ? '–' : formats.mass(lot.sharedMassGrams)),
+            text: (lot) => lot.sharedMassGrams ?? '',
+          },
+          {
+            key: 'made',
+            title: t('made'),
+            numeric: true,
+            cell: (lot) => formats.quantity(lot.madeQuantity, lot.unit),
+            text: (lot) => lot.madeQuantity,
+          },
+          {
+            key: 'onHand',
+            title: t('onHand'),
+            numeric: true,
+            cell: (lot) => formats.quantity(lot.onHandQuantity, lot.unit),
+            text: (lot) => lot.onHandQuantity,
+          },
+          {
+            key: 'supplier',
+            title: t('supplier'),
+            cell: (lot) => [lot.supplier, lot.supplierLotCode].filter(Boolean).join(' · '),
+            text: (lot) => [lot.supplier, lot.supplierLotCode].filter(Boolean).join(' · '),
+          },
           {
             key: 'state',
             title: t('state'),
-            cell: (lot) => (lot.held ? <State tone="caution">{word('on_hold')}</State> : lot.refused ? <State tone="warn">{word('refused')}</State> : null),
+            cell: (lot) =>
+              lot.held ? (
+                <State tone="caution">{word('on_hold')}</State>
+              ) : lot.refused ? (
+                <State tone="warn">{word('refused')}</State>
+              ) : null,
             text: (lot) => (lot.held ? 'on hold' : lot.refused ? 'refused' : ''),
           },
         ]}
@@ -53,11 +95,38 @@ export const DispatchesOfTrace = ({ trace }: { readonly trace: Trace }) => {
         csvName="dispatches"
         empty={t('nothing')}
         columns={[
-          { key: 'customer', title: t('customers'), cell: (row) => row.customer ?? t('counterNode'), text: (row) => row.customer ?? '' },
-          { key: 'day', title: t('day'), cell: (row) => formats.day(row.sentOn), text: (row) => row.sentOn },
-          { key: 'lot', title: t('lot'), cell: (row) => <LotLink code={row.lot} />, text: (row) => row.lot },
-          { key: 'quantity', title: t('quantity'), numeric: true, cell: (row) => formats.number(row.quantity), text: (row) => row.quantity },
-          { key: 'share', title: t('share'), numeric: true, cell: (row) => (row.sharedMassGrams === null ? '–' : formats.mass(row.sharedMassGrams)), text: (row) => row.sharedMassGrams ?? '' },
+          {
+            key: 'customer',
+            title: t('customers'),
+            cell: (row) => row.customer ?? t('counterNode'),
+            text: (row) => row.customer ?? '',
+          },
+          {
+            key: 'day',
+            title: t('day'),
+            cell: (row) => formats.day(row.sentOn),
+            text: (row) => row.sentOn,
+          },
+          {
+            key: 'lot',
+            title: t('lot'),
+            cell: (row) => <LotLink code={row.lot} />,
+            text: (row) => row.lot,
+          },
+          {
+            key: 'quantity',
+            title: t('quantity'),
+            numeric: true,
+            cell: (row) => formats.number(row.quantity),
+            text: (row) => row.quantity,
+          },
+          {
+            key: 'share',
+            title: t('share'),
+            numeric: true,
+            cell: (row) => (row.sharedMassGrams === null ? '–' : formats.mass(row.sharedMassGrams)),
+            text: (row) => row.sharedMassGrams ?? '',
+          },
         ]}
       />
     </Section>
@@ -77,10 +146,25 @@ export const BatchesOfTrace = ({ trace }: { readonly trace: Trace }) => {
         csvName="batches"
         empty={t('nothing')}
         columns={[
-          { key: 'code', title: t('batch'), cell: (row) => <code>{row.code}</code>, text: (row) => row.code },
+          {
+            key: 'code',
+            title: t('batch'),
+            cell: (row) => <code>{row.code}</code>,
+            text: (row) => row.code,
+          },
           { key: 'kind', title: t('kind'), cell: (row) => word(row.kind), text: (row) => row.kind },
-          { key: 'at', title: t('day'), cell: (row) => formats.instant(row.openedAt), text: (row) => row.openedAt },
-          { key: 'person', title: t('person'), cell: (row) => row.operator, text: (row) => row.operator ?? '' },
+          {
+            key: 'at',
+            title: t('day'),
+            cell: (row) => formats.instant(row.openedAt),
+            text: (row) => row.openedAt,
+          },
+          {
+            key: 'person',
+            title: t('person'),
+            cell: (row) => row.operator,
+            text: (row) => row.operator ?? '',
+          },
           { key: 'tank', title: t('tank'), cell: (row) => row.tank, text: (row) => row.tank ?? '' },
         ]}
       />
@@ -102,11 +186,37 @@ export const ReadingsOfTrace = ({ trace }: { readonly trace: Trace }) => {
         csvName="failed-readings"
         empty={t('noReadings')}
         columns={[
-          { key: 'at', title: t('day'), cell: (row) => formats.instant(row.at), text: (row) => row.at },
-          { key: 'measure', title: t('measure'), cell: (row) => word(row.measure), text: (row) => row.measure },
-          { key: 'value', title: t('value'), numeric: true, cell: (row) => `${formats.number(row.value)} (${word(row.verdict)})`, text: (row) => row.value },
-          { key: 'of', title: t('lot'), cell: (row) => <code>{row.lot ?? row.batch}</code>, text: (row) => row.lot ?? row.batch ?? '' },
-          { key: 'done', title: t('corrective'), cell: (row) => row.correctiveAction, text: (row) => row.correctiveAction ?? '' },
+          {
+            key: 'at',
+            title: t('day'),
+            cell: (row) => formats.instant(row.at),
+            text: (row) => row.at,
+          },
+          {
+            key: 'measure',
+            title: t('measure'),
+            cell: (row) => word(row.measure),
+            text: (row) => row.measure,
+          },
+          {
+            key: 'value',
+            title: t('value'),
+            numeric: true,
+            cell: (row) => `${formats.number(row.value)} (${word(row.verdict)})`,
+            text: (row) => row.value,
+          },
+          {
+            key: 'of',
+            title: t('lot'),
+            cell: (row) => <code>{row.lot ?? row.batch}</code>,
+            text: (row) => row.lot ?? row.batch ?? '',
+          },
+          {
+            key: 'done',
+            title: t('corrective'),
+            cell: (row) => row.correctiveAction,
+            text: (row) => row.correctiveAction ?? '',
+          },
         ]}
       />
     </Section>

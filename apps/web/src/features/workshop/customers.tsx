@@ -21,7 +21,14 @@ const Customers = () => {
   const t = useMessages(workshopMessages);
   const list = useList('/api/customers');
   return (
-    <PartyRegister title={t('customers')} add={t('addCustomer')} customer mayChange="seller" list={list} onSave={save} />
+    <PartyRegister
+      title={t('customers')}
+      add={t('addCustomer')}
+      customer
+      mayChange="seller"
+      list={list}
+      onSave={save}
+    />
   );
 };
 

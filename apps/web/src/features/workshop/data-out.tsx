@@ -21,7 +21,11 @@ const DataOut = () => {
         <div className="columns columns-end">
           <DayField label={t('from')} value={from} onChange={setFrom} />
           <DayField label={t('to')} value={to} onChange={setTo} />
-          <SaveButton label={t('events')} path={`/api/exports/events?from=${from}&to=${to}`} fileName={`events-${from}-${to}.jsonld`} />
+          <SaveButton
+            label={t('events')}
+            path={`/api/exports/events?from=${from}&to=${to}`}
+            fileName={`events-${from}-${to}.jsonld`}
+          />
         </div>
       </Section>
       <Section title={t('registers')}>

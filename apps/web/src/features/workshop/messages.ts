@@ -2,7 +2,10 @@ import { catalogue } from '../../shared/language/catalogue';
 
 export const workshopMessages = catalogue('workshop', {
   title: ['Workshop', 'Atelier'],
-  lead: ['Who we are, who works here, and with whom.', 'Qui nous sommes, qui travaille ici, et avec qui.'],
+  lead: [
+    'Who we are, who works here, and with whom.',
+    'Qui nous sommes, qui travaille ici, et avec qui.',
+  ],
   rooms: ['Rooms of the workshop', 'Rubriques de l’atelier'],
   settings: ['Settings', 'Réglages'],
   people: ['People', 'Personnes'],
@@ -46,14 +49,23 @@ export const workshopMessages = catalogue('workshop', {
   changeOf: ['Change {{name}}', 'Modifier {{name}}'],
   roleOwner: ['Owner: everything', 'Propriétaire : tout'],
   roleMaker: ['Maker: goods in and production', 'Fabrication : réception et production'],
-  roleSeller: ['Seller: packing, labels, out, complaints', 'Vente : emballage, étiquettes, départ, réclamations'],
-  roleAuditor: ['Reader: looks at everything, changes nothing', 'Lecture seule : voit tout, ne modifie rien'],
+  roleSeller: [
+    'Seller: packing, labels, out, complaints',
+    'Vente : emballage, étiquettes, départ, réclamations',
+  ],
+  roleAuditor: [
+    'Reader: looks at everything, changes nothing',
+    'Lecture seule : voit tout, ne modifie rien',
+  ],
   addSupplier: ['Add a supplier', 'Ajouter un fournisseur'],
   addCustomer: ['Add a customer', 'Ajouter un client'],
   note: ['Note', 'Remarque'],
   inUse: ['In use', 'Utilisé'],
   priceList: ['Price list', 'Tarif'],
-  minimumLife: ['Days of life a box must still have when it leaves', 'Jours de vie qu’une boîte doit encore avoir au départ'],
+  minimumLife: [
+    'Days of life a box must still have when it leaves',
+    'Jours de vie qu’une boîte doit encore avoir au départ',
+  ],
   addPlace: ['Add a place', 'Ajouter un lieu'],
   kind: ['Kind', 'Type'],
   tag: ['Tag', 'Étiquette'],

@@ -30,10 +30,33 @@ export const PartyDialog = ({ title, party, customer, onClose, onSave }: Props) 
     <EditDialog title={title} onClose={onClose} onSave={save}>
       {(errors) => (
         <>
-          <TextField label={t('name')} value={form.name} onChange={(name) => put({ name })} error={errors['name']} required />
-          <LongField label={t('address')} value={form.address} onChange={(address) => put({ address })} error={errors['addressLines']} />
-          <TextField label={t('phone')} type="tel" value={form.phone} onChange={(phone) => put({ phone })} error={errors['phone']} />
-          <TextField label={t('email')} type="email" value={form.email} onChange={(email) => put({ email })} error={errors['email']} />
+          <TextField
+            label={t('name')}
+            value={form.name}
+            onChange={(name) => put({ name })}
+            error={errors['name']}
+            required
+          />
+          <LongField
+            label={t('address')}
+            value={form.address}
+            onChange={(address) => put({ address })}
+            error={errors['addressLines']}
+          />
+          <TextField
+            label={t('phone')}
+            type="tel"
+            value={form.phone}
+            onChange={(phone) => put({ phone })}
+            error={errors['phone']}
+          />
+          <TextField
+            label={t('email')}
+            type="email"
+            value={form.email}
+            onChange={(email) => put({ email })}
+            error={errors['email']}
+          />
           {customer && (
             <>
               <OneOf
@@ -50,9 +73,18 @@ export const PartyDialog = ({ title, party, customer, onClose, onSave }: Props) 
               />
             </>
           )}
-          <LongField label={t('note')} value={form.note} onChange={(note) => put({ note })} error={errors['note']} />
+          <LongField
+            label={t('note')}
+            value={form.note}
+            onChange={(note) => put({ note })}
+            error={errors['note']}
+          />
           {party !== undefined && (
-            <TickField label={t('inUse')} checked={form.active} onChange={(active) => put({ active })} />
+            <TickField
+              label={t('inUse')}
+              checked={form.active}
+              onChange={(active) => put({ active })}
+            />
           )}
         </>
       )}

@@ -30,7 +30,11 @@ export const PartyRegister = ({ title, add, customer, mayChange, list, onSave }:
     key: 'change',
     title: '',
     cell: (row: Party) => (
-      <Button variant="default" aria-label={t('changeOf', { name: row.name })} onClick={() => setOpen(row)}>
+      <Button
+        variant="default"
+        aria-label={t('changeOf', { name: row.name })}
+        onClick={() => setOpen(row)}
+      >
         {t('change')}
       </Button>
     ),
@@ -47,10 +51,30 @@ export const PartyRegister = ({ title, add, customer, mayChange, list, onSave }:
             rowKey={({ id }) => id}
             csvName={customer ? 'customers' : 'suppliers'}
             columns={[
-              { key: 'name', title: t('name'), cell: ({ name }) => <strong>{name}</strong>, text: ({ name }) => name },
-              { key: 'address', title: t('address'), cell: (row) => row.addressLines.join(', '), text: (row) => row.addressLines.join(', ') },
-              { key: 'phone', title: t('phone'), cell: ({ phone }) => phone, text: ({ phone }) => phone ?? '' },
-              { key: 'email', title: t('email'), cell: ({ email }) => email, text: ({ email }) => email ?? '' },
+              {
+                key: 'name',
+                title: t('name'),
+                cell: ({ name }) => <strong>{name}</strong>,
+                text: ({ name }) => name,
+              },
+              {
+                key: 'address',
+                title: t('address'),
+                cell: (row) => row.addressLines.join(', '),
+                text: (row) => row.addressLines.join(', '),
+              },
+              {
+                key: 'phone',
+                title: t('phone'),
+                cell: ({ phone }) => phone,
+                text: ({ phone }) => phone ?? '',
+              },
+              {
+                key: 'email',
+                title: t('email'),
+                cell: ({ email }) => email,
+                text: ({ email }) => email ?? '',
+              },
               ...(may ? [change] : []),
             ]}
           />

@@ -62,9 +62,20 @@ const PersonDialog = (props: { readonly user: User | undefined; readonly onClose
       {(errors) => (
         <>
           {user === undefined && (
-            <TextField label={t('name')} value={name} onChange={setName} error={errors['name']} required />
+            <TextField
+              label={t('name')}
+              value={name}
+              onChange={setName}
+              error={errors['name']}
+              required
+            />
           )}
-          <OneOf label={t('role')} value={role} onChange={(next) => setRole(next as Role)} choices={roles} />
+          <OneOf
+            label={t('role')}
+            value={role}
+            onChange={(next) => setRole(next as Role)}
+            choices={roles}
+          />
           <TextField
             label={user === undefined ? t('password') : t('newPassword')}
             type="password"
@@ -73,8 +84,16 @@ const PersonDialog = (props: { readonly user: User | undefined; readonly onClose
             onChange={setPassword}
             error={errors['password']}
           />
-          <TextField label={t('pin')} type="password" value={pin} onChange={setPin} error={errors['pin']} />
-          {user !== undefined && <TickField label={t('active')} checked={active} onChange={setActive} />}
+          <TextField
+            label={t('pin')}
+            type="password"
+            value={pin}
+            onChange={setPin}
+            error={errors['pin']}
+          />
+          {user !== undefined && (
+            <TickField label={t('active')} checked={active} onChange={setActive} />
+          )}
         </>
       )}
     </EditDialog>
@@ -88,7 +107,10 @@ const People = () => {
   const users = useRead('/api/users');
   const [open, setOpen] = useState<User | 'new'>();
   return (
-    <Page title={t('people')} actions={owner && <Button onClick={() => setOpen('new')}>{t('addPerson')}</Button>}>
+    <Page
+      title={t('people')}
+      actions={owner && <Button onClick={() => setOpen('new')}>{t('addPerson')}</Button>}
+    >
       <WorkshopNav />
       <Loaded query={users}>
         {(rows) => (
@@ -97,14 +119,26 @@ const People = () => {
             rows={rows}
             rowKey={({ id }) => id}
             columns={[
-              { key: 'name', title: t('name'), cell: ({ name }) => <strong>{name}</strong>, text: ({ name }) => name },
-              { key: 'role', title: t('role'), cell: ({ role }) => word(role), text: ({ role }) => role },
+              {
+                key: 'name',
+                title: t('name'),
+                cell: ({ name }) => <strong>{name}</strong>,
+                text: ({ name }) => name,
+              },
+              {
+                key: 'role',
+                title: t('role'),
+                cell: ({ role }) => word(role),
+                text: ({ role }) => role,
+              },
               {
                 key: 'state',
                 title: t('active'),
                 cell: (user) => (
                   <span className="row">
-                    <State tone={user.active ? 'good' : 'plain'}>{user.active ? t('active') : t('inactive')}</State>
+                    <State tone={user.active ? 'good' : 'plain'}>
+                      {user.active ? t('active') : t('inactive')}
+                    </State>
                     {user.hasPin && <State>{t('hasPin')}</State>}
                   </span>
                 ),
@@ -116,7 +150,11 @@ const People = () => {
                       key: 'change',
                       title: '',
                       cell: (user: User) => (
-                        <Button variant="default" aria-label={t('changeOf', { name: user.name })} onClick={() => setOpen(user)}>
+                        <Button
+                          variant="default"
+                          aria-label={t('changeOf', { name: user.name })}
+                          onClick={() => setOpen(user)}
+                        >
                           {t('change')}
                         </Button>
                       ),

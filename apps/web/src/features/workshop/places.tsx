@@ -22,7 +22,7 @@ const orNull = (text: string): string | null => (text === '' ? null : text);
 
 const formOf = (place: Place | undefined) => ({
   name: place?.name ?? '',
-  kind: place?.kind ?? ('fridge' as Place['kind']),
+  kind: place?.kind ?? 'fridge',
   minTempC: place?.minTempC ?? '',
   maxTempC: place?.maxTempC ?? '',
   maxHumidityPercent: place?.maxHumidityPercent ?? '',
@@ -49,7 +49,10 @@ const save = (form: ReturnType<typeof formOf>, place: Place | undefined): Promis
       );
 };
 
-const PlaceDialog = (props: { readonly place: Place | undefined; readonly onClose: () => void }) => {
+const PlaceDialog = (props: {
+  readonly place: Place | undefined;
+  readonly onClose: () => void;
+}) => {
   const { place } = props;
   const t = useMessages(workshopMessages);
   const word = useServiceWords();
@@ -67,7 +70,13 @@ const PlaceDialog = (props: { readonly place: Place | undefined; readonly onClos
     >
       {(errors) => (
         <>
-          <TextField label={t('name')} value={form.name} onChange={(name) => put({ name })} error={errors['name']} required />
+          <TextField
+            label={t('name')}
+            value={form.name}
+            onChange={(name) => put({ name })}
+            error={errors['name']}
+            required
+          />
           {place === undefined && (
             <OneOf
               label={t('kind')}
@@ -76,11 +85,41 @@ const PlaceDialog = (props: { readonly place: Place | undefined; readonly onClos
               choices={KINDS.map((kind) => ({ value: kind, label: word(kind) }))}
             />
           )}
-          <DecimalField label={t('minTemp')} unit="°C" value={form.minTempC} onChange={(minTempC) => put({ minTempC })} error={errors['minTempC']} />
-          <DecimalField label={t('maxTemp')} unit="°C" value={form.maxTempC} onChange={(maxTempC) => put({ maxTempC })} error={errors['maxTempC']} />
-          <DecimalField label={t('maxHumidity')} unit="%" value={form.maxHumidityPercent} onChange={(value) => put({ maxHumidityPercent: value })} error={errors['maxHumidityPercent']} />
-          <DecimalField label={t('everyHours')} unit={t('hours')} value={form.everyHours} onChange={(everyHours) => put({ everyHours })} error={errors['readingEveryHours']} />
-          {place !== undefined && <TickField label={t('inUse')} checked={form.active} onChange={(active) => put({ active })} />}
+          <DecimalField
+            label={t('minTemp')}
+            unit="°C"
+            value={form.minTempC}
+            onChange={(minTempC) => put({ minTempC })}
+            error={errors['minTempC']}
+          />
+          <DecimalField
+            label={t('maxTemp')}
+            unit="°C"
+            value={form.maxTempC}
+            onChange={(maxTempC) => put({ maxTempC })}
+            error={errors['maxTempC']}
+          />
+          <DecimalField
+            label={t('maxHumidity')}
+            unit="%"
+            value={form.maxHumidityPercent}
+            onChange={(value) => put({ maxHumidityPercent: value })}
+            error={errors['maxHumidityPercent']}
+          />
+          <DecimalField
+            label={t('everyHours')}
+            unit={t('hours')}
+            value={form.everyHours}
+            onChange={(everyHours) => put({ everyHours })}
+            error={errors['readingEveryHours']}
+          />
+          {place !== undefined && (
+            <TickField
+              label={t('inUse')}
+              checked={form.active}
+              onChange={(active) => put({ active })}
+            />
+          )}
         </>
       )}
     </EditDialog>
@@ -103,7 +142,10 @@ const Places = () => {
   const list = useList('/api/places');
   const [open, setOpen] = useState<Place | 'new'>();
   return (
-    <Page title={t('places')} actions={may && <Button onClick={() => setOpen('new')}>{t('addPlace')}</Button>}>
+    <Page
+      title={t('places')}
+      actions={may && <Button onClick={() => setOpen('new')}>{t('addPlace')}</Button>}
+    >
       <WorkshopNav />
       <Loaded query={list.query}>
         {(rows) => (
@@ -112,16 +154,35 @@ const Places = () => {
             rows={rows}
             rowKey={({ id }) => id}
             columns={[
-              { key: 'name', title: t('name'), cell: ({ name }) => <strong>{name}</strong>, text: ({ name }) => name },
-              { key: 'kind', title: t('kind'), cell: ({ kind }) => word(kind), text: ({ kind }) => kind },
-              { key: 'tag', title: t('tag'), cell: ({ tag }) => <code>{tag}</code>, text: ({ tag }) => tag },
+              {
+                key: 'name',
+                title: t('name'),
+                cell: ({ name }) => <strong>{name}</strong>,
+                text: ({ name }) => name,
+              },
+              {
+                key: 'kind',
+                title: t('kind'),
+                cell: ({ kind }) => word(kind),
+                text: ({ kind }) => kind,
+              },
+              {
+                key: 'tag',
+                title: t('tag'),
+                cell: ({ tag }) => <code>{tag}</code>,
+                text: ({ tag }) => tag,
+              },
               { key: 'limits', title: t('limits'), cell: limits, text: limits },
               {
                 key: 'change',
                 title: '',
                 cell: (place) =>
                   may && (
-                    <Button variant="default" aria-label={t('changeOf', { name: place.name })} onClick={() => setOpen(place)}>
+                    <Button
+                      variant="default"
+                      aria-label={t('changeOf', { name: place.name })}
+                      onClick={() => setOpen(place)}
+                    >
                       {t('change')}
                     </Button>
                   ),

@@ -41,9 +41,25 @@ const AddRate = (props: {
       }}
     >
       <div className="columns columns-end">
-        <TextField label={props.nameLabel} value={rate.name} onChange={(name) => setRate({ ...rate, name })} error={errors['role'] ?? errors['productClass']} />
-        <DecimalField label={props.rateLabel} unit={props.unit} value={rate.rate} onChange={(value) => setRate({ ...rate, rate: value })} error={errors['ratePerHour'] ?? errors['ratePercent']} />
-        <DayField label={t('fromDay')} value={rate.fromDay} onChange={(fromDay) => setRate({ ...rate, fromDay })} error={errors['fromDay']} />
+        <TextField
+          label={props.nameLabel}
+          value={rate.name}
+          onChange={(name) => setRate({ ...rate, name })}
+          error={errors['role'] ?? errors['productClass']}
+        />
+        <DecimalField
+          label={props.rateLabel}
+          unit={props.unit}
+          value={rate.rate}
+          onChange={(value) => setRate({ ...rate, rate: value })}
+          error={errors['ratePerHour'] ?? errors['ratePercent']}
+        />
+        <DayField
+          label={t('fromDay')}
+          value={rate.fromDay}
+          onChange={(fromDay) => setRate({ ...rate, fromDay })}
+          error={errors['fromDay']}
+        />
         <Button type="submit" variant="default">
           {t('add')}
         </Button>
@@ -69,8 +85,19 @@ const RateTable = (props: {
       rowKey={({ name, fromDay }) => name + fromDay}
       columns={[
         { key: 'name', title: props.nameTitle, cell: ({ name }) => name, text: ({ name }) => name },
-        { key: 'rate', title: props.rateTitle, numeric: true, cell: ({ rate }) => props.shown(rate), text: ({ rate }) => rate },
-        { key: 'from', title: t('fromDay'), cell: ({ fromDay }) => formats.day(fromDay), text: ({ fromDay }) => fromDay },
+        {
+          key: 'rate',
+          title: props.rateTitle,
+          numeric: true,
+          cell: ({ rate }) => props.shown(rate),
+          text: ({ rate }) => rate,
+        },
+        {
+          key: 'from',
+          title: t('fromDay'),
+          cell: ({ fromDay }) => formats.day(fromDay),
+          text: ({ fromDay }) => fromDay,
+        },
       ]}
     />
   );
@@ -88,7 +115,11 @@ const Labour = ({ owner }: { readonly owner: boolean }) => {
             caption={t('labour')}
             nameTitle={t('labourRole')}
             rateTitle={t('ratePerHour')}
-            rows={rows.map((row) => ({ name: row.role, rate: row.ratePerHour, fromDay: row.fromDay }))}
+            rows={rows.map((row) => ({
+              name: row.role,
+              rate: row.ratePerHour,
+              fromDay: row.fromDay,
+            }))}
             shown={(rate) => formats.money(rate)}
           />
         )}
@@ -99,7 +130,11 @@ const Labour = ({ owner }: { readonly owner: boolean }) => {
           rateLabel={t('ratePerHour')}
           unit={formats.currency}
           onAdd={({ name, rate, fromDay }) =>
-            must(api.POST('/api/workshop/labour-rates', { body: { role: name, ratePerHour: rate, fromDay } }))
+            must(
+              api.POST('/api/workshop/labour-rates', {
+                body: { role: name, ratePerHour: rate, fromDay },
+              }),
+            )
           }
         />
       )}
@@ -119,7 +154,11 @@ const Vat = ({ owner }: { readonly owner: boolean }) => {
             caption={t('vat')}
             nameTitle={t('productClass')}
             rateTitle={t('ratePercent')}
-            rows={rows.map((row) => ({ name: row.productClass, rate: row.ratePercent, fromDay: row.fromDay }))}
+            rows={rows.map((row) => ({
+              name: row.productClass,
+              rate: row.ratePercent,
+              fromDay: row.fromDay,
+            }))}
             shown={(rate) => formats.percent(rate)}
           />
         )}
@@ -130,7 +169,11 @@ const Vat = ({ owner }: { readonly owner: boolean }) => {
           rateLabel={t('ratePercent')}
           unit="%"
           onAdd={({ name, rate, fromDay }) =>
-            must(api.POST('/api/workshop/vat-rates', { body: { productClass: name, ratePercent: rate, fromDay } }))
+            must(
+              api.POST('/api/workshop/vat-rates', {
+                body: { productClass: name, ratePercent: rate, fromDay },
+              }),
+            )
           }
         />
       )}

@@ -19,7 +19,14 @@ import { WorkshopNav } from './workshop-nav';
 type Workshop = components['schemas']['WorkshopView'];
 type Change = components['schemas']['ChangeWorkshopDto'];
 
-const LANGUAGES = { en: 'English', fr: 'Français', de: 'Deutsch', nl: 'Nederlands', it: 'Italiano', es: 'Español' };
+const LANGUAGES = {
+  en: 'English',
+  fr: 'Français',
+  de: 'Deutsch',
+  nl: 'Nederlands',
+  it: 'Italiano',
+  es: 'Español',
+};
 const RULES = ['per_hour', 'per_piece', 'percent'] as const;
 const timeZones = (): readonly string[] => Intl.supportedValuesOf('timeZone');
 
@@ -55,7 +62,13 @@ const Business = ({ value, put, errors, disabled }: PartProps) => {
   const t = useMessages(workshopMessages);
   return (
     <div className="stack">
-      <TextField label={t('name')} value={value.name} onChange={(name) => put({ name })} error={errors['name']} disabled={disabled} />
+      <TextField
+        label={t('name')}
+        value={value.name}
+        onChange={(name) => put({ name })}
+        error={errors['name']}
+        disabled={disabled}
+      />
       <LongField
         label={t('address')}
         value={value.addressLines.join('\n')}
@@ -63,8 +76,22 @@ const Business = ({ value, put, errors, disabled }: PartProps) => {
         error={errors['addressLines']}
         disabled={disabled}
       />
-      <TextField label={t('phone')} type="tel" value={value.phone ?? ''} onChange={(text) => put({ phone: orNull(text) })} error={errors['phone']} disabled={disabled} />
-      <TextField label={t('email')} type="email" value={value.email ?? ''} onChange={(text) => put({ email: orNull(text) })} error={errors['email']} disabled={disabled} />
+      <TextField
+        label={t('phone')}
+        type="tel"
+        value={value.phone ?? ''}
+        onChange={(text) => put({ phone: orNull(text) })}
+        error={errors['phone']}
+        disabled={disabled}
+      />
+      <TextField
+        label={t('email')}
+        type="email"
+        value={value.email ?? ''}
+        onChange={(text) => put({ email: orNull(text) })}
+        error={errors['email']}
+        disabled={disabled}
+      />
       <ChoiceField
         label={t('timeZone')}
         value={value.timeZone}
@@ -73,7 +100,14 @@ const Business = ({ value, put, errors, disabled }: PartProps) => {
         error={errors['timeZone']}
         disabled={disabled}
       />
-      <TextField label={t('currency')} value={value.currency} maxLength={3} onChange={(text) => put({ currency: text.toUpperCase() })} error={errors['currency']} disabled={disabled} />
+      <TextField
+        label={t('currency')}
+        value={value.currency}
+        maxLength={3}
+        onChange={(text) => put({ currency: text.toUpperCase() })}
+        error={errors['currency']}
+        disabled={disabled}
+      />
     </div>
   );
 };
@@ -104,11 +138,31 @@ const Rules = ({ value, put, errors, disabled }: PartProps) => {
           {t('languages')}: {value.languages.join(', ')}
         </legend>
         {Object.entries(LANGUAGES).map(([code, name]) => (
-          <TickField key={code} label={name} checked={languages.has(code)} disabled={disabled} onChange={(on) => toggle(code, on)} />
+          <TickField
+            key={code}
+            label={name}
+            checked={languages.has(code)}
+            disabled={disabled}
+            onChange={(on) => toggle(code, on)}
+          />
         ))}
       </fieldset>
-      <TextField label={t('prefix')} value={value.gs1CompanyPrefix ?? ''} maxLength={12} onChange={(text) => put({ gs1CompanyPrefix: orNull(text) })} error={errors['gs1CompanyPrefix']} disabled={disabled} />
-      <TextField label={t('codePattern')} hint={t('codePatternHint')} value={value.codePattern} onChange={(codePattern) => put({ codePattern })} error={errors['codePattern']} disabled={disabled} />
+      <TextField
+        label={t('prefix')}
+        value={value.gs1CompanyPrefix ?? ''}
+        maxLength={12}
+        onChange={(text) => put({ gs1CompanyPrefix: orNull(text) })}
+        error={errors['gs1CompanyPrefix']}
+        disabled={disabled}
+      />
+      <TextField
+        label={t('codePattern')}
+        hint={t('codePatternHint')}
+        value={value.codePattern}
+        onChange={(codePattern) => put({ codePattern })}
+        error={errors['codePattern']}
+        disabled={disabled}
+      />
       <ChoiceField
         label={t('overheadRule')}
         value={value.overheadRule}
@@ -142,7 +196,9 @@ const Form = ({ workshop }: { readonly workshop: Workshop }) => {
       noValidate
       onSubmit={(event) => {
         event.preventDefault();
-        const addressLines = value.addressLines.map((line) => line.trim()).filter((line) => line !== '');
+        const addressLines = value.addressLines
+          .map((line) => line.trim())
+          .filter((line) => line !== '');
         save.mutate({ ...value, addressLines });
       }}
     >

@@ -21,7 +21,14 @@ const Suppliers = () => {
   const t = useMessages(workshopMessages);
   const list = useList('/api/suppliers');
   return (
-    <PartyRegister title={t('suppliers')} add={t('addSupplier')} customer={false} mayChange="maker" list={list} onSave={save} />
+    <PartyRegister
+      title={t('suppliers')}
+      add={t('addSupplier')}
+      customer={false}
+      mayChange="maker"
+      list={list}
+      onSave={save}
+    />
   );
 };
 

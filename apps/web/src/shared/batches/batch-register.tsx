@@ -12,7 +12,11 @@ import { batchMessages } from './messages';
 type Batch = Row<'/api/batches'>;
 type Kind = Batch['kind'];
 
-export const BatchTable = (props: { readonly caption: string; readonly rows: readonly Batch[]; readonly empty: string }) => {
+export const BatchTable = (props: {
+  readonly caption: string;
+  readonly rows: readonly Batch[];
+  readonly empty: string;
+}) => {
   const t = useMessages(batchMessages);
   const word = useServiceWords();
   const formats = useFormats();
@@ -34,14 +38,37 @@ export const BatchTable = (props: { readonly caption: string; readonly rows: rea
           ),
           text: (row) => row.itemName,
         },
-        { key: 'code', title: t('batch'), cell: (row) => <code>{row.code}</code>, text: (row) => row.code },
-        { key: 'planned', title: t('planned'), numeric: true, cell: (row) => (row.plannedQuantity === null ? '–' : formats.number(row.plannedQuantity)), text: (row) => row.plannedQuantity ?? '' },
-        { key: 'person', title: t('person'), cell: (row) => row.operatorName, text: (row) => row.operatorName },
-        { key: 'since', title: t('since'), cell: (row) => formats.instant(row.openedAt), text: (row) => row.openedAt },
+        {
+          key: 'code',
+          title: t('batch'),
+          cell: (row) => <code>{row.code}</code>,
+          text: (row) => row.code,
+        },
+        {
+          key: 'planned',
+          title: t('planned'),
+          numeric: true,
+          cell: (row) => (row.plannedQuantity === null ? '–' : formats.number(row.plannedQuantity)),
+          text: (row) => row.plannedQuantity ?? '',
+        },
+        {
+          key: 'person',
+          title: t('person'),
+          cell: (row) => row.operatorName,
+          text: (row) => row.operatorName,
+        },
+        {
+          key: 'since',
+          title: t('since'),
+          cell: (row) => formats.instant(row.openedAt),
+          text: (row) => row.openedAt,
+        },
         {
           key: 'state',
           title: t('state'),
-          cell: (row) => <State tone={row.state === 'finished' ? 'good' : 'plain'}>{word(row.state)}</State>,
+          cell: (row) => (
+            <State tone={row.state === 'finished' ? 'good' : 'plain'}>{word(row.state)}</State>
+          ),
           text: (row) => row.state,
         },
       ]}

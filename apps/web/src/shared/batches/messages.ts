@@ -2,7 +2,10 @@ import { catalogue } from '../language/catalogue';
 
 export const batchMessages = catalogue('batches', {
   kitchen: ['Kitchen', 'Cuisine'],
-  kitchenLead: ['Fillings that are cooked and blended here.', 'Les intérieurs qui se cuisent et se mélangent ici.'],
+  kitchenLead: [
+    'Fillings that are cooked and blended here.',
+    'Les intérieurs qui se cuisent et se mélangent ici.',
+  ],
   open: ['In hand', 'En cours'],
   finished: ['Finished lately', 'Terminées récemment'],
   noneOpen: ['Nothing is in hand here.', 'Rien n’est en cours ici.'],
@@ -32,7 +35,10 @@ export const batchMessages = catalogue('batches', {
   draw: ['Weigh in', 'Peser'],
   drawMore: ['More', 'Encore'],
   enough: ['enough', 'suffisant'],
-  noLots: ['No usable lot. Look in Store for lots on hold, or take goods in.', 'Aucun lot utilisable. Regardez en réserve les lots bloqués, ou réceptionnez.'],
+  noLots: [
+    'No usable lot. Look in Store for lots on hold, or take goods in.',
+    'Aucun lot utilisable. Regardez en réserve les lots bloqués, ou réceptionnez.',
+  ],
   lot: ['Lot', 'Lot'],
   lotHere: ['{{quantity}} here', '{{quantity}} ici'],
   until: ['until {{day}}', 'jusqu’au {{day}}'],
@@ -41,12 +47,21 @@ export const batchMessages = catalogue('batches', {
   role: ['As', 'Comme'],
   quantity: ['Quantity', 'Quantité'],
   outsideRecipe: ['Why something outside the recipe', 'Pourquoi un produit hors recette'],
-  outsideLead: ['Only for something that is not in the recipe.', 'Seulement pour un produit hors recette.'],
+  outsideLead: [
+    'Only for something that is not in the recipe.',
+    'Seulement pour un produit hors recette.',
+  ],
   drawTitle: ['Weigh in {{item}}', 'Peser {{item}}'],
-  drawLabel: ['{{quantity}} of lot {{lot}} into {{batch}}', '{{quantity}} du lot {{lot}} dans {{batch}}'],
+  drawLabel: [
+    '{{quantity}} of lot {{lot}} into {{batch}}',
+    '{{quantity}} du lot {{lot}} dans {{batch}}',
+  ],
   draws: ['Weighed in', 'Versé'],
   putBack: ['Put back', 'Remettre'],
-  putBackTitle: ['Put {{quantity}} back to lot {{lot}}', 'Remettre {{quantity}} dans le lot {{lot}}'],
+  putBackTitle: [
+    'Put {{quantity}} back to lot {{lot}}',
+    'Remettre {{quantity}} dans le lot {{lot}}',
+  ],
   putBackLabel: ['Put back to {{lot}}', 'Remis dans {{lot}}'],
   reversed: ['put back', 'remis'],
   scanHere: ['Scan a lot, a tray or a tank', 'Scanner un lot, une plaque ou une cuve'],
@@ -74,7 +89,10 @@ export const batchMessages = catalogue('batches', {
   addLoss: ['Write a loss', 'Noter une perte'],
   lossKind: ['Kind', 'Type'],
   mass: ['Weight', 'Poids'],
-  lossLot: ['From the lot (for what an infusion holds back)', 'Du lot (pour ce que retient l’infusion)'],
+  lossLot: [
+    'From the lot (for what an infusion holds back)',
+    'Du lot (pour ce que retient l’infusion)',
+  ],
   lossLabel: ['Loss {{kind}} {{mass}} of {{batch}}', 'Perte {{kind}} {{mass}} de {{batch}}'],
   note: ['Note', 'Remarque'],
   balance: ['Balance', 'Bilan'],
@@ -88,7 +106,10 @@ export const batchMessages = catalogue('batches', {
   finishLabel: ['{{batch}} finished', '{{batch}} terminée'],
   cameOut: ['What came out', 'Ce qui en est sorti'],
   cameOutMass: ['Weight of them all, if weighed', 'Poids total, si pesé'],
-  rework: ['Rework kept (good material that goes back in)', 'Réemploi gardé (bonne matière à réutiliser)'],
+  rework: [
+    'Rework kept (good material that goes back in)',
+    'Réemploi gardé (bonne matière à réutiliser)',
+  ],
   reworkItem: ['Kept as', 'Gardé comme'],
   reworkQuantity: ['Rework', 'Réemploi'],
   rejectPieces: ['Rejected pieces', 'Pièces rebutées'],
@@ -97,8 +118,14 @@ export const batchMessages = catalogue('batches', {
   restNone: ['nothing is left', 'il ne reste rien'],
   imbalance: ['Why more came out than went in', 'Pourquoi il en sort plus qu’il n’en est entré'],
   putAway: ['Put where', 'Rangé où'],
-  keepTogether: ['Keep one lot although a piece lot changed', 'Garder un seul lot bien qu’un lot de pièces ait changé'],
-  keepCaution: ['One lot over a change makes a later recall larger.', 'Un seul lot malgré le changement agrandit un rappel futur.'],
+  keepTogether: [
+    'Keep one lot although a piece lot changed',
+    'Garder un seul lot bien qu’un lot de pièces ait changé',
+  ],
+  keepCaution: [
+    'One lot over a change makes a later recall larger.',
+    'Un seul lot malgré le changement agrandit un rappel futur.',
+  ],
   made: ['Made', 'Fabriqué'],
   product: ['product', 'produit'],
   abandon: ['Abandon', 'Abandonner'],
@@ -112,7 +139,10 @@ export const batchMessages = catalogue('batches', {
   openLabel: ['Start {{item}}', 'Commencer {{item}}'],
   label: ['Label', 'Étiquette'],
   trace: ['Trace', 'Tracer'],
-  offlineStart: ['A batch can be started only with a connection.', 'Une fabrication ne se commence qu’avec une connexion.'],
+  offlineStart: [
+    'A batch can be started only with a connection.',
+    'Une fabrication ne se commence qu’avec une connexion.',
+  ],
   goodSoFar: ['Good pieces so far', 'Bonnes pièces jusqu’ici'],
   split: ['Split at the change', 'Séparer au changement'],
   splitLead: [
@@ -121,7 +151,13 @@ export const batchMessages = catalogue('batches', {
   ],
   boxes: ['Boxes packed', 'Boîtes emballées'],
   run: ['Boxes {{first}} to {{last}}: {{lots}}', 'Boîtes {{first}} à {{last}} : {{lots}}'],
-  oneRun: ['No lot changed on the way: one lot is enough.', 'Aucun lot n’a changé : un seul lot suffit.'],
+  oneRun: [
+    'No lot changed on the way: one lot is enough.',
+    'Aucun lot n’a changé : un seul lot suffit.',
+  ],
   splitLabel: ['{{batch}} split', '{{batch}} séparée'],
-  correction: ['Something was written down wrongly? Put a draw back, or ask the owner for a correction.', 'Une erreur de saisie ? Remettez le prélèvement, ou demandez une correction au propriétaire.'],
+  correction: [
+    'Something was written down wrongly? Put a draw back, or ask the owner for a correction.',
+    'Une erreur de saisie ? Remettez le prélèvement, ou demandez une correction au propriétaire.',
+  ],
 });

@@ -3,7 +3,10 @@ import { addExact, compareExact, isExact, kilogramsToGrams, subtractExact } from
 
 const amount = fc
   .tuple(fc.boolean(), fc.nat(999_999_999), fc.nat(9999))
-  .map(([negative, whole, parts]) => `${negative ? '-' : ''}${whole}.${String(parts).padStart(4, '0')}`);
+  .map(
+    ([negative, whole, parts]) =>
+      `${negative ? '-' : ''}${whole}.${String(parts).padStart(4, '0')}`,
+  );
 
 describe('exact sums of decimal strings', () => {
   it('adds tenths that floats cannot', () => {

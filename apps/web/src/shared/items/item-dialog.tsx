@@ -22,7 +22,11 @@ interface PartProps {
 
 const save = (form: ItemForm, item: Item | undefined): Promise<Item> =>
   item === undefined
-    ? must(api.POST('/api/items', { body: { ...changeOf(form), kind: form.kind, unit: unitOf(form) } }))
+    ? must(
+        api.POST('/api/items', {
+          body: { ...changeOf(form), kind: form.kind, unit: unitOf(form) },
+        }),
+      )
     : must(
         api.PATCH('/api/items/{id}', {
           ...byId(item.id),
@@ -35,10 +39,26 @@ const Ticks = ({ form, put }: PartProps) => {
   const t = useMessages(itemMessages);
   return (
     <div className="columns">
-      <TickField label={t('perishable')} checked={form.perishable} onChange={(perishable) => put({ perishable })} />
-      <TickField label={t('capsDate')} checked={form.capsDate} onChange={(capsDate) => put({ capsDate })} />
-      <TickField label={t('infusionOnly')} checked={form.infusionOnly} onChange={(infusionOnly) => put({ infusionOnly })} />
-      <TickField label={t('processingAid')} checked={form.processingAid} onChange={(processingAid) => put({ processingAid })} />
+      <TickField
+        label={t('perishable')}
+        checked={form.perishable}
+        onChange={(perishable) => put({ perishable })}
+      />
+      <TickField
+        label={t('capsDate')}
+        checked={form.capsDate}
+        onChange={(capsDate) => put({ capsDate })}
+      />
+      <TickField
+        label={t('infusionOnly')}
+        checked={form.infusionOnly}
+        onChange={(infusionOnly) => put({ infusionOnly })}
+      />
+      <TickField
+        label={t('processingAid')}
+        checked={form.processingAid}
+        onChange={(processingAid) => put({ processingAid })}
+      />
     </div>
   );
 };
@@ -52,17 +72,51 @@ const Details = ({ form, put, errors }: PartProps) => {
     <>
       {made ? (
         <>
-          <DecimalField label={t('nominal')} unit="g" value={form.nominalMassGrams} onChange={(nominalMassGrams) => put({ nominalMassGrams })} error={errors['nominalMassGrams']} />
-          <TextField label={t('vatClass')} value={form.vatClass} onChange={(vatClass) => put({ vatClass })} error={errors['vatClass']} />
+          <DecimalField
+            label={t('nominal')}
+            unit="g"
+            value={form.nominalMassGrams}
+            onChange={(nominalMassGrams) => put({ nominalMassGrams })}
+            error={errors['nominalMassGrams']}
+          />
+          <TextField
+            label={t('vatClass')}
+            value={form.vatClass}
+            onChange={(vatClass) => put({ vatClass })}
+            error={errors['vatClass']}
+          />
         </>
       ) : (
         <>
-          <DecimalField label={unit === 'g' ? t('replacement') : t('replacementEach')} unit={currency} value={form.replacementPrice} onChange={(replacementPrice) => put({ replacementPrice })} error={errors['replacementPrice']} />
-          <DecimalField label={t('warmest')} unit="°C" value={form.warmestTempC} onChange={(warmestTempC) => put({ warmestTempC })} error={errors['warmestTempC']} />
+          <DecimalField
+            label={unit === 'g' ? t('replacement') : t('replacementEach')}
+            unit={currency}
+            value={form.replacementPrice}
+            onChange={(replacementPrice) => put({ replacementPrice })}
+            error={errors['replacementPrice']}
+          />
+          <DecimalField
+            label={t('warmest')}
+            unit="°C"
+            value={form.warmestTempC}
+            onChange={(warmestTempC) => put({ warmestTempC })}
+            error={errors['warmestTempC']}
+          />
         </>
       )}
-      <TextField label={t('gtin')} value={form.gtin} maxLength={14} onChange={(gtin) => put({ gtin })} error={errors['gtin']} />
-      <TextField label={t('storage')} value={form.storageConditions} onChange={(storageConditions) => put({ storageConditions })} error={errors['storageConditions']} />
+      <TextField
+        label={t('gtin')}
+        value={form.gtin}
+        maxLength={14}
+        onChange={(gtin) => put({ gtin })}
+        error={errors['gtin']}
+      />
+      <TextField
+        label={t('storage')}
+        value={form.storageConditions}
+        onChange={(storageConditions) => put({ storageConditions })}
+        error={errors['storageConditions']}
+      />
     </>
   );
 };
@@ -86,12 +140,29 @@ export const ItemDialog = (props: {
     props.onSaved?.(saved);
   };
   return (
-    <EditDialog title={item === undefined ? t('add') : t('changeOf', { name: item.name })} size="lg" onClose={props.onClose} onSave={onSave}>
+    <EditDialog
+      title={item === undefined ? t('add') : t('changeOf', { name: item.name })}
+      size="lg"
+      onClose={props.onClose}
+      onSave={onSave}
+    >
       {(errors) => (
         <>
-          <TextField label={t('name')} value={form.name} maxLength={120} onChange={(name) => put({ name })} error={errors['name']} required />
+          <TextField
+            label={t('name')}
+            value={form.name}
+            maxLength={120}
+            onChange={(name) => put({ name })}
+            error={errors['name']}
+            required
+          />
           {item === undefined && kinds.length > 1 && (
-            <OneOf label={t('kind')} value={form.kind} onChange={(kind) => put({ kind: kind as Item['kind'] })} choices={kinds.map((kind) => ({ value: kind, label: word(kind) }))} />
+            <OneOf
+              label={t('kind')}
+              value={form.kind}
+              onChange={(kind) => put({ kind: kind as Item['kind'] })}
+              choices={kinds.map((kind) => ({ value: kind, label: word(kind) }))}
+            />
           )}
           {item === undefined && (form.kind === 'ingredient' || form.kind === 'packaging') && (
             <OneOf
@@ -106,8 +177,19 @@ export const ItemDialog = (props: {
           )}
           <Details form={form} put={put} errors={errors} />
           {form.kind === 'ingredient' && <Ticks form={form} put={put} errors={errors} />}
-          <LongField label={t('note')} value={form.note} onChange={(note) => put({ note })} error={errors['note']} />
-          {item !== undefined && <TickField label={t('inUse')} checked={form.active} onChange={(active) => put({ active })} />}
+          <LongField
+            label={t('note')}
+            value={form.note}
+            onChange={(note) => put({ note })}
+            error={errors['note']}
+          />
+          {item !== undefined && (
+            <TickField
+              label={t('inUse')}
+              checked={form.active}
+              onChange={(active) => put({ active })}
+            />
+          )}
         </>
       )}
     </EditDialog>

@@ -6,7 +6,7 @@ type Item = components['schemas']['ItemView'];
 export const formOf = (item: Item | undefined, kind: Item['kind']) => ({
   name: item?.name ?? '',
   kind: item?.kind ?? kind,
-  unit: item?.unit ?? ('g' as Item['unit']),
+  unit: item?.unit ?? 'g',
   perishable: item?.perishable ?? false,
   capsDate: item?.capsDate ?? true,
   infusionOnly: item?.infusionOnly ?? false,

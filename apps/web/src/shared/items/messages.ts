@@ -2,7 +2,10 @@ import { catalogue } from '../language/catalogue';
 
 export const itemMessages = catalogue('items', {
   title: ['Ingredients and packaging', 'Ingrédients et emballages'],
-  lead: ['What is bought in, and what the suppliers state of it.', 'Ce qui s’achète, et ce que les fournisseurs en déclarent.'],
+  lead: [
+    'What is bought in, and what the suppliers state of it.',
+    'Ce qui s’achète, et ce que les fournisseurs en déclarent.',
+  ],
   add: ['Add an item', 'Ajouter un article'],
   changeOf: ['Change {{name}}', 'Modifier {{name}}'],
   change: ['Change', 'Modifier'],
@@ -12,8 +15,14 @@ export const itemMessages = catalogue('items', {
   grams: ['weight (g)', 'poids (g)'],
   pieces: ['piece', 'pièce'],
   perishable: ['Perishable', 'Périssable'],
-  capsDate: ['Its own date caps the date of what is made with it', 'Sa date limite celle de ce qui en est fait'],
-  infusionOnly: ['Strained out again (tea, vanilla pod)', 'Filtré ensuite (thé, gousse de vanille)'],
+  capsDate: [
+    'Its own date caps the date of what is made with it',
+    'Sa date limite celle de ce qui en est fait',
+  ],
+  infusionOnly: [
+    'Strained out again (tea, vanilla pod)',
+    'Filtré ensuite (thé, gousse de vanille)',
+  ],
   processingAid: ['Processing aid', 'Auxiliaire technologique'],
   warmest: ['Warmest on arrival', 'Le plus chaud à l’arrivée'],
   gtin: ['GTIN', 'GTIN'],

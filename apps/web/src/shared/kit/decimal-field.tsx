@@ -47,16 +47,18 @@ export const DecimalField = (props: Props) => {
           if (!unread) setTyped(undefined);
         }}
         rightSectionWidth={props.disabled === true ? 0 : 48}
-        rightSection={props.disabled === true ? null : (
-          <ActionIcon
-            variant="subtle"
-            size={44}
-            aria-label={t('keypad', { field: label })}
-            onClick={() => setKeypad(true)}
-          >
-            {weigh ? <IconScale size={22} /> : <IconCalculator size={22} />}
-          </ActionIcon>
-        )}
+        rightSection={
+          props.disabled === true ? null : (
+            <ActionIcon
+              variant="subtle"
+              size={44}
+              aria-label={t('keypad', { field: label })}
+              onClick={() => setKeypad(true)}
+            >
+              {weigh ? <IconScale size={22} /> : <IconCalculator size={22} />}
+            </ActionIcon>
+          )
+        }
       />
       {keypad && (
         <Keypad

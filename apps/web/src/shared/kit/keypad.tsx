@@ -72,9 +72,7 @@ export const Keypad = ({ title, unit, value, weigh, onDone, onClose }: Props) =>
             </span>
           )}
         </output>
-        {weigh && (
-          <Steps steps={weighing.steps} tare={weighing.tare} unit={unit} onKey={onKey} />
-        )}
+        {weigh && <Steps steps={weighing.steps} tare={weighing.tare} unit={unit} onKey={onKey} />}
         <div className="keypad">
           {DIGITS.map((character) => (
             <button
@@ -85,7 +83,11 @@ export const Keypad = ({ title, unit, value, weigh, onDone, onClose }: Props) =>
               {character === '.' ? point : character}
             </button>
           ))}
-          <button type="button" aria-label={t('backspace')} onClick={() => onKey({ kind: 'backspace' })}>
+          <button
+            type="button"
+            aria-label={t('backspace')}
+            onClick={() => onKey({ kind: 'backspace' })}
+          >
             ⌫
           </button>
         </div>

@@ -15,7 +15,9 @@ export const Loaded = <T,>({ query, children }: Props<T>) => {
   if (query.data !== undefined) {
     return (
       <>
-        {query.isError && <ProblemNotice error={query.error} onRetry={() => void query.refetch()} />}
+        {query.isError && (
+          <ProblemNotice error={query.error} onRetry={() => void query.refetch()} />
+        )}
         {children(query.data)}
       </>
     );

@@ -43,7 +43,10 @@ export const ProblemNotice = ({ error, onRetry, children }: Props) => {
       <p className="problem-title">
         {problem === undefined ? t('unexpected') : titleOf(problemCode(problem), problem.title)}
       </p>
-      <p>{problem?.detail ?? (error instanceof Error && problem === undefined ? error.message : null)}</p>
+      <p>
+        {problem?.detail ??
+          (error instanceof Error && problem === undefined ? error.message : null)}
+      </p>
       {problem?.errors !== undefined && problem.errors.length > 0 && (
         <ul>
           {problem.errors.map(({ pointer, message }) => (

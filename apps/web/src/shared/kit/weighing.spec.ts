@@ -1,6 +1,7 @@
 import { net, press, start, type Key, type Weighing } from './weighing';
 
-const keys = (text: string): Key[] => [...text].map((character) => ({ kind: 'character', character }));
+const keys = (text: string): Key[] =>
+  [...text].map((character) => ({ kind: 'character', character }));
 const after = (presses: readonly Key[], from: Weighing = start('')): Weighing =>
   presses.reduce(press, from);
 

@@ -38,4 +38,5 @@ export const speak = async (language: Language): Promise<void> => {
 
 /** The reader's way of writing numbers and days: the browser's regional form of the language. */
 export const localeOf = (language: string, preferred: readonly string[]): string =>
-  preferred.find((tag) => tag.split('-')[0] === language) ?? (language === 'en' ? 'en-GB' : language);
+  preferred.find((tag) => tag.split('-')[0] === language) ??
+  (language === 'en' ? 'en-GB' : language);

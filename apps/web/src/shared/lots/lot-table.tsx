@@ -31,8 +31,18 @@ export const LotTable = (props: {
       csvName={props.csvName}
       empty={t('noLots')}
       columns={[
-        { key: 'item', title: t('item'), cell: (lot) => <strong>{lot.itemName}</strong>, text: (lot) => lot.itemName },
-        { key: 'code', title: t('lot'), cell: (lot) => <LotLink code={lot.code} />, text: (lot) => lot.code },
+        {
+          key: 'item',
+          title: t('item'),
+          cell: (lot) => <strong>{lot.itemName}</strong>,
+          text: (lot) => lot.itemName,
+        },
+        {
+          key: 'code',
+          title: t('lot'),
+          cell: (lot) => <LotLink code={lot.code} />,
+          text: (lot) => lot.code,
+        },
         {
           key: 'onHand',
           title: t('onHand'),
@@ -40,8 +50,18 @@ export const LotTable = (props: {
           cell: (lot) => formats.quantity(lot.onHandQuantity, lot.unit),
           text: (lot) => lot.onHandQuantity,
         },
-        { key: 'date', title: t('date'), cell: dateOf, text: (lot) => lot.useBy ?? lot.bestBefore ?? '' },
-        { key: 'place', title: t('place'), cell: (lot) => lot.placeName, text: (lot) => lot.placeName ?? '' },
+        {
+          key: 'date',
+          title: t('date'),
+          cell: dateOf,
+          text: (lot) => lot.useBy ?? lot.bestBefore ?? '',
+        },
+        {
+          key: 'place',
+          title: t('place'),
+          cell: (lot) => lot.placeName,
+          text: (lot) => lot.placeName ?? '',
+        },
         {
           key: 'state',
           title: t('state'),

@@ -4,8 +4,7 @@ import { sendWaiting, tryAgain, type Booking, type Outcome } from './queue';
 import { sendBooking } from './send';
 
 export type Booked<T> =
-  | { readonly kind: 'done'; readonly answer: T }
-  | { readonly kind: 'waiting' };
+  { readonly kind: 'done'; readonly answer: T } | { readonly kind: 'waiting' };
 
 type Listener = (waiting: readonly Booking[]) => void;
 const listeners = new Set<Listener>();

@@ -2,10 +2,10 @@ import { useCallback, useEffect, useState } from 'react';
 
 const PREFIX = 'ballotin.draft.';
 
-const read = <T>(name: string): T | undefined => {
+const read = (name: string): unknown => {
   try {
     const kept = localStorage.getItem(PREFIX + name);
-    return kept === null ? undefined : (JSON.parse(kept) as T);
+    return kept === null ? undefined : (JSON.parse(kept) as unknown);
   } catch {
     return undefined;
   }
@@ -21,8 +21,8 @@ export interface Draft<T> {
 
 /** What is being typed survives a reload, a flat battery and a walk to another screen. */
 export const useDraft = <T>(name: string, empty: T): Draft<T> => {
-  const [restored] = useState(() => read<T>(name) !== undefined);
-  const [value, change] = useState<T>(() => read<T>(name) ?? empty);
+  const [restored] = useState(() => read(name) !== undefined);
+  const [value, change] = useState<T>(() => (read(name) as T | undefined) ?? empty);
   const [touched, setTouched] = useState(restored);
   useEffect(() => {
     if (touched) localStorage.setItem(PREFIX + name, JSON.stringify(value));

@@ -49,7 +49,12 @@ export const ItemPicker = (props: Props) => {
       disabled={props.disabled === true}
       comboboxProps={{ withinPortal: true }}
       maxDropdownHeight={320}
-      onChange={(id) => props.onChange(id ?? '', rows.find((item) => item.id === id))}
+      onChange={(id) =>
+        props.onChange(
+          id ?? '',
+          rows.find((item) => item.id === id),
+        )
+      }
     />
   );
 };

@@ -42,7 +42,12 @@ export const MakeUpBar = (props: {
     >
       <div aria-hidden="true">
         <ResponsiveContainer width="100%" height={64}>
-          <BarChart accessibilityLayer={false} data={[whole]} layout="vertical" margin={{ top: 4, right: 0, bottom: 4, left: 0 }}>
+          <BarChart
+            accessibilityLayer={false}
+            data={[whole]}
+            layout="vertical"
+            margin={{ top: 4, right: 0, bottom: 4, left: 0 }}
+          >
             <XAxis type="number" hide domain={[0, 'dataMax']} />
             <YAxis type="category" hide />
             <Tooltip formatter={(value) => formats.percent(Number(value).toFixed(2))} />

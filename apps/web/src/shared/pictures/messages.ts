@@ -22,7 +22,10 @@ export const pictureMessages = catalogue('pictures', {
   rejected: ['rejected', 'rebut'],
   good: ['good', 'bonne'],
   empty: ['not filled', 'non remplie'],
-  tapRejects: ['Tap the cavities whose piece is no good.', 'Touchez les alvéoles dont la pièce est à rebuter.'],
+  tapRejects: [
+    'Tap the cavities whose piece is no good.',
+    'Touchez les alvéoles dont la pièce est à rebuter.',
+  ],
   goodCount_one: ['{{count}} good piece', '{{count}} bonne pièce'],
   goodCount_other: ['{{count}} good pieces', '{{count}} bonnes pièces'],
   rejectCount_one: ['{{count}} reject', '{{count}} rebut'],

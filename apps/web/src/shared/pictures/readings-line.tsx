@@ -54,7 +54,12 @@ export const ReadingsLine = ({ title, unit, points, low, high }: Props) => {
       rowKey={({ key }) => key}
       csvName="readings"
       columns={[
-        { key: 'at', title: t('time'), cell: (row) => formats.instant(row.at), text: (row) => row.at },
+        {
+          key: 'at',
+          title: t('time'),
+          cell: (row) => formats.instant(row.at),
+          text: (row) => row.at,
+        },
         {
           key: 'value',
           title: `${t('value')} ${unit}`,
@@ -62,12 +67,21 @@ export const ReadingsLine = ({ title, unit, points, low, high }: Props) => {
           cell: (row) => formats.number(row.value),
           text: (row) => row.value,
         },
-        { key: 'verdict', title: t('verdict'), cell: (row) => row.verdict, text: (row) => row.verdict },
+        {
+          key: 'verdict',
+          title: t('verdict'),
+          cell: (row) => row.verdict,
+          text: (row) => row.verdict,
+        },
       ]}
     >
       <div aria-hidden="true">
         <ResponsiveContainer width="100%" height={240}>
-          <LineChart accessibilityLayer={false} data={data} margin={{ top: 8, right: 16, bottom: 0, left: 0 }}>
+          <LineChart
+            accessibilityLayer={false}
+            data={data}
+            margin={{ top: 8, right: 16, bottom: 0, left: 0 }}
+          >
             <CartesianGrid vertical={false} stroke="var(--line)" />
             <XAxis
               dataKey="at"
@@ -75,8 +89,13 @@ export const ReadingsLine = ({ title, unit, points, low, high }: Props) => {
               minTickGap={60}
               stroke="var(--muted)"
             />
-            <YAxis domain={domain} width={44} stroke="var(--muted)" unit={unit === '' ? '' : ` ${unit}`} />
-            <Tooltip labelFormatter={(at) => formats.instant(String(at))} />
+            <YAxis
+              domain={domain}
+              width={44}
+              stroke="var(--muted)"
+              unit={unit === '' ? '' : ` ${unit}`}
+            />
+            <Tooltip labelFormatter={(at) => (typeof at === 'string' ? formats.instant(at) : '')} />
             {limit(low, t('limitLow'))}
             {limit(high, t('limitHigh'))}
             <Line

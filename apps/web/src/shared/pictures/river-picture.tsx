@@ -93,7 +93,12 @@ export const RiverPicture = (props: Props) => {
       rowKey={(row, position) => `${row.from}-${row.to}-${String(position)}`}
       csvName={props.csvName}
       columns={[
-        { key: 'from', title: t('from'), cell: (row) => nameOf(row.from), text: (row) => nameOf(row.from) },
+        {
+          key: 'from',
+          title: t('from'),
+          cell: (row) => nameOf(row.from),
+          text: (row) => nameOf(row.from),
+        },
         { key: 'to', title: t('to'), cell: (row) => nameOf(row.to), text: (row) => nameOf(row.to) },
         {
           key: 'grams',

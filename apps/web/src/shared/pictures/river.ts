@@ -102,8 +102,9 @@ const withoutCircles = (flows: readonly Flow[]): readonly Flow[] => {
 /** Columns of the drawing: the longest way from a source to an end, in nodes. */
 export const columnsOf = ({ nodes, links }: DrawnRiver): number => {
   const depth = nodes.map(() => 1);
-  for (let round = 0; round < nodes.length; round += 1) {
-    let moved = false;
+  let moved = true;
+  while (moved) {
+    moved = false;
     for (const { source, target } of links) {
       const next = (depth[source] ?? 1) + 1;
       if (next > (depth[target] ?? 1)) {
@@ -111,7 +112,6 @@ export const columnsOf = ({ nodes, links }: DrawnRiver): number => {
         moved = true;
       }
     }
-    if (!moved) break;
   }
   return Math.max(1, ...depth);
 };

@@ -28,8 +28,7 @@ export const Tray = ({ rows, columns, filled, rejects, onChange }: Props) => {
         style={{ gridTemplateColumns: `repeat(${String(columns)}, minmax(44px, 56px))` }}
       >
         {Array.from({ length: rows * columns }, (_, at) => at + 1).map((cavity) => {
-          const state =
-            cavity > filled ? 'empty' : marked.has(cavity) ? 'rejected' : 'good';
+          const state = cavity > filled ? 'empty' : marked.has(cavity) ? 'rejected' : 'good';
           return (
             <button
               key={cavity}
@@ -46,7 +45,8 @@ export const Tray = ({ rows, columns, filled, rejects, onChange }: Props) => {
         })}
       </div>
       <p aria-live="polite">
-        {t('goodCount', { count: filled - marked.size })} · {t('rejectCount', { count: marked.size })}
+        {t('goodCount', { count: filled - marked.size })} ·{' '}
+        {t('rejectCount', { count: marked.size })}
       </p>
     </div>
   );

@@ -61,7 +61,10 @@ export const WaterScale = ({ title, value, error, measured, limits }: Props) => 
           {name} <span className="figure-large">{shown}</span>
         </p>
         <ResponsiveContainer width="100%" height={90 + inView.length * 20}>
-          <ScatterChart accessibilityLayer={false} margin={{ top: 10 + inView.length * 20, right: 24, bottom: 4, left: 8 }}>
+          <ScatterChart
+            accessibilityLayer={false}
+            margin={{ top: 10 + inView.length * 20, right: 24, bottom: 4, left: 8 }}
+          >
             <CartesianGrid horizontal={false} stroke="var(--line)" />
             <XAxis
               type="number"

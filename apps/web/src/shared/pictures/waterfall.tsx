@@ -2,7 +2,6 @@ import {
   Bar,
   BarChart,
   CartesianGrid,
-  Cell,
   LabelList,
   ResponsiveContainer,
   XAxis,
@@ -44,6 +43,8 @@ export const Waterfall = (props: {
   const data = rows.map((row) => ({
     ...row,
     shown: formats.money(row.amount),
+    // The bar takes its colour from its row.
+    fill: row.total === true ? tokens.ink : tokens.accent,
     span: [Number(row.start), Number(row.end)].sort((a, b) => a - b),
   }));
   return (
@@ -73,23 +74,27 @@ export const Waterfall = (props: {
     >
       <div aria-hidden="true">
         <ResponsiveContainer width="100%" height={rows.length * 44 + 30}>
-          <BarChart accessibilityLayer={false} data={data} layout="vertical" margin={{ top: 0, right: 90, bottom: 0, left: 0 }}>
+          <BarChart
+            accessibilityLayer={false}
+            data={data}
+            layout="vertical"
+            margin={{ top: 0, right: 90, bottom: 0, left: 0 }}
+          >
             <CartesianGrid horizontal={false} stroke="var(--line)" />
             <XAxis
               type="number"
               stroke="var(--muted)"
               tickFormatter={(tick: number) => formats.money(String(tick))}
             />
-            <YAxis type="category" dataKey="name" width={150} stroke="var(--ink)" tickLine={false} />
-            <Bar
-              dataKey="span"
-              isAnimationActive={false}
-              barSize={24}
-            >
+            <YAxis
+              type="category"
+              dataKey="name"
+              width={150}
+              stroke="var(--ink)"
+              tickLine={false}
+            />
+            <Bar dataKey="span" isAnimationActive={false} barSize={24}>
               <LabelList dataKey="shown" position="right" fill={tokens.ink} />
-              {data.map((row) => (
-                <Cell key={row.key} fill={row.total === true ? tokens.ink : tokens.accent} />
-              ))}
             </Bar>
           </BarChart>
         </ResponsiveContainer>

@@ -2,7 +2,10 @@ import { catalogue } from '../language/catalogue';
 
 export const diaryMessages = catalogue('diary', {
   title: ['Diary', 'Journal'],
-  lead: ['Day by day: temperatures, cleaning, mould checks, holds, and who did what.', 'Jour par jour : températures, nettoyages, contrôles des moules, blocages, et qui a fait quoi.'],
+  lead: [
+    'Day by day: temperatures, cleaning, mould checks, holds, and who did what.',
+    'Jour par jour : températures, nettoyages, contrôles des moules, blocages, et qui a fait quoi.',
+  ],
   from: ['From', 'Du'],
   to: ['To', 'Au'],
   pdf: ['Diary (PDF)', 'Journal (PDF)'],
@@ -17,7 +20,10 @@ export const diaryMessages = catalogue('diary', {
   value: ['Value', 'Valeur'],
   instrument: ['Instrument', 'Instrument'],
   corrective: ['What was done, if it is outside its limits', 'Ce qui a été fait, si hors limites'],
-  holdLots: ['Out of limits: put every lot that stands there on hold', 'Hors limites : bloquer tous les lots qui s’y trouvent'],
+  holdLots: [
+    'Out of limits: put every lot that stands there on hold',
+    'Hors limites : bloquer tous les lots qui s’y trouvent',
+  ],
   whatCleaned: ['What was cleaned, and how', 'Ce qui a été nettoyé, et comment'],
   note: ['Note', 'Remarque'],
   readingLabel: ['Reading {{value}} in {{place}}', 'Relevé {{value}} : {{place}}'],

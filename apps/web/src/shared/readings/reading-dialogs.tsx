@@ -14,7 +14,10 @@ import { diaryMessages } from './messages';
 type Measure = components['schemas']['TakeReadingDto']['measure'];
 
 /** A reading of a place; the service judges it by the place's own limits. */
-export const PlaceReadingDialog = (props: { readonly placeId: string; readonly onClose: () => void }) => {
+export const PlaceReadingDialog = (props: {
+  readonly placeId: string;
+  readonly onClose: () => void;
+}) => {
   const t = useMessages(diaryMessages);
   const word = useServiceWords();
   const book = useBooking();
@@ -25,7 +28,9 @@ export const PlaceReadingDialog = (props: { readonly placeId: string; readonly o
   const [corrective, setCorrective] = useState('');
   const [holdLots, setHoldLots] = useState(false);
   const place = places.find(({ id }) => id === placeId);
-  const limits = [place?.minTempC, place?.maxTempC].filter((one) => one !== null && one !== undefined).join('–');
+  const limits = [place?.minTempC, place?.maxTempC]
+    .filter((one) => one !== null && one !== undefined)
+    .join('–');
   return (
     <EditDialog
       title={t('take')}
@@ -40,7 +45,10 @@ export const PlaceReadingDialog = (props: { readonly placeId: string; readonly o
             ...(corrective === '' ? {} : { correctiveAction: corrective }),
             ...(holdLots ? { holdLots } : {}),
           },
-          label: t('readingLabel', { value: `${value} ${unitOfMeasure(measure)}`, place: place?.name ?? '' }),
+          label: t('readingLabel', {
+            value: `${value} ${unitOfMeasure(measure)}`,
+            place: place?.name ?? '',
+          }),
           lane: `place-${placeId}`,
         })
       }
@@ -52,7 +60,10 @@ export const PlaceReadingDialog = (props: { readonly placeId: string; readonly o
             label={t('measure')}
             value={measure}
             onChange={(next) => setMeasure(next as Measure)}
-            choices={(['temp_c', 'humidity_percent'] as const).map((one) => ({ value: one, label: word(one) }))}
+            choices={(['temp_c', 'humidity_percent'] as const).map((one) => ({
+              value: one,
+              label: word(one),
+            }))}
           />
           <DecimalField
             label={word(measure)}
@@ -63,7 +74,12 @@ export const PlaceReadingDialog = (props: { readonly placeId: string; readonly o
             error={errors['value']}
             required
           />
-          <TextField label={t('corrective')} value={corrective} onChange={setCorrective} error={errors['correctiveAction']} />
+          <TextField
+            label={t('corrective')}
+            value={corrective}
+            onChange={setCorrective}
+            error={errors['correctiveAction']}
+          />
           <TickField label={t('holdLots')} checked={holdLots} onChange={setHoldLots} />
         </>
       )}
@@ -92,7 +108,13 @@ export const CleaningDialog = ({ onClose }: { readonly onClose: () => void }) =>
     >
       {(errors) => (
         <>
-          <TextField label={t('whatCleaned')} value={what} onChange={setWhat} error={errors['what']} required />
+          <TextField
+            label={t('whatCleaned')}
+            value={what}
+            onChange={setWhat}
+            error={errors['what']}
+            required
+          />
           <PlacePicker value={placeId} onChange={setPlaceId} />
           <TextField label={t('note')} value={note} onChange={setNote} error={errors['note']} />
         </>

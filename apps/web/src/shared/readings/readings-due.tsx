@@ -7,7 +7,10 @@ import { State } from '../kit/page';
 import { diaryMessages } from './messages';
 
 /** Places whose reading is due, each with the way to write it. */
-export const ReadingsDue = (props: { readonly nothing: string; readonly onTake: ((placeId: string) => void) | undefined }) => {
+export const ReadingsDue = (props: {
+  readonly nothing: string;
+  readonly onTake: ((placeId: string) => void) | undefined;
+}) => {
   const t = useMessages(diaryMessages);
   const formats = useFormats();
   const due = useRead('/api/readings/due');
@@ -22,9 +25,17 @@ export const ReadingsDue = (props: { readonly nothing: string; readonly onTake: 
               <li key={row.placeId} className="row line">
                 <strong>{row.placeName}</strong>
                 <State tone="caution">{t('overdue')}</State>
-                <span className="quiet">{row.lastAt === null ? t('never') : t('lastAt', { at: formats.instant(row.lastAt) })}</span>
+                <span className="quiet">
+                  {row.lastAt === null
+                    ? t('never')
+                    : t('lastAt', { at: formats.instant(row.lastAt) })}
+                </span>
                 {props.onTake !== undefined && (
-                  <Button variant="default" aria-label={`${t('take')}: ${row.placeName}`} onClick={() => props.onTake?.(row.placeId)}>
+                  <Button
+                    variant="default"
+                    aria-label={`${t('take')}: ${row.placeName}`}
+                    onClick={() => props.onTake?.(row.placeId)}
+                  >
                     {t('take')}
                   </Button>
                 )}

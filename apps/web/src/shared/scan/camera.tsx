@@ -25,7 +25,10 @@ const look = async (video: HTMLVideoElement, canvas: HTMLCanvasElement) => {
 };
 
 /** Reads one code with the camera and closes. */
-const Camera = (props: { readonly onRead: (text: string) => void; readonly onClose: () => void }) => {
+const Camera = (props: {
+  readonly onRead: (text: string) => void;
+  readonly onClose: () => void;
+}) => {
   const t = useMessages(scanMessages);
   const video = useRef<HTMLVideoElement>(null);
   const [fault, setFault] = useState<string>();
@@ -57,7 +60,11 @@ const Camera = (props: { readonly onRead: (text: string) => void; readonly onClo
   }, [onRead]);
   return (
     <Modal opened onClose={props.onClose} title={t('camera')} fullScreen>
-      {fault === undefined ? <p>{t('aim')}</p> : <p role="alert">{t('noCamera', { reason: fault })}</p>}
+      {fault === undefined ? (
+        <p>{t('aim')}</p>
+      ) : (
+        <p role="alert">{t('noCamera', { reason: fault })}</p>
+      )}
       <video ref={video} className="camera" muted playsInline aria-label={t('view')} />
       <Button onClick={props.onClose} variant="default">
         {t('close')}

@@ -19,7 +19,8 @@ const useSlash = (field: React.RefObject<HTMLInputElement | null>, active: boole
   useEffect(() => {
     if (!active) return;
     const listen = (event: KeyboardEvent): void => {
-      const typing = event.target instanceof HTMLElement && event.target.matches('input, textarea, select');
+      const typing =
+        event.target instanceof HTMLElement && event.target.matches('input, textarea, select');
       if (event.key !== '/' || typing || event.ctrlKey || event.metaKey) return;
       event.preventDefault();
       field.current?.focus();
@@ -69,7 +70,12 @@ export const ScanField = ({ id, label, onText = openThing, shortcut = false }: P
         spellCheck={false}
         enterKeyHint="go"
       />
-      <button type="button" className="scan-camera" aria-label={t('camera')} onClick={() => setCamera(true)}>
+      <button
+        type="button"
+        className="scan-camera"
+        aria-label={t('camera')}
+        onClick={() => setCamera(true)}
+      >
         <IconScan aria-hidden size={22} />
       </button>
       <Suspense fallback={null}>

@@ -33,8 +33,5 @@ export const useScans = (take: (text: string) => void, active = true): void => {
   useEffect(() => {
     latest.current = take;
   });
-  useEffect(
-    () => (active ? takeScans((text) => latest.current(text)) : undefined),
-    [active],
-  );
+  useEffect(() => (active ? takeScans((text) => latest.current(text)) : undefined), [active]);
 };
