@@ -169,15 +169,4 @@ describe('in the middle of a stream of bookings', () => {
       await expectNothingLost();
     },
   );
-
-  it('a service that is asked to stop answers what it has begun, and leaves no process', async () => {
-    const booking = keepBooking();
-    await moreBookings(5);
-    const database = service.databasePid;
-    expect(await service.stop()).toBe(0);
-    expect(() => process.kill(database, 0)).toThrow('ESRCH');
-    await service.start();
-    await booking.stop();
-    await expectNothingLost();
-  });
 });

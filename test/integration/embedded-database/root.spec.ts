@@ -30,7 +30,7 @@ asRoot('started by root', () => {
     folder.remove();
   });
 
-  it('copies the binaries beside the data when they are closed to the server', async () => {
+  it('copies the binaries beside the data when they are closed to the server', () => {
     const folder = makeDataFolder();
     // Nobody has this id: whatever is not open to everyone is closed to it.
     const stranger = { uid: 65_533, gid: 65_533 };

@@ -4,10 +4,20 @@ const steps: { name: string; step: Step }[] = [];
 let running: Promise<void> | undefined;
 let listening = false;
 
+/** A client that never lets go of its connection must not keep what comes after from stopping. */
+const LIMIT_MS = 15_000;
+
+const limit = (name: string): Promise<never> =>
+  new Promise((_resolve, reject) => {
+    setTimeout(() => {
+      reject(new Error(`${name} took too long`));
+    }, LIMIT_MS).unref();
+  });
+
 const runSteps = async (): Promise<void> => {
   for (let next = steps.pop(); next !== undefined; next = steps.pop()) {
     try {
-      await next.step();
+      await Promise.race([next.step(), limit(next.name)]);
     } catch (error) {
       process.exitCode = 1;
       console.error(`Stopping ${next.name} failed:`, error);
