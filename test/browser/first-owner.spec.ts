@@ -54,7 +54,7 @@ describe('somebody who has never seen it', () => {
     await page.getByRole('button', { name: 'Add a supplier' }).click();
     await page.getByRole('dialog').getByLabel(/^Name/).fill('Dairy of the example');
     await page.getByRole('dialog').getByRole('button', { name: 'Save' }).click();
-    await page.getByRole('cell', { name: 'Dairy of the example' }).waitFor();
+    await page.getByRole('cell', { name: 'Dairy of the example', exact: true }).waitFor();
 
     await page.goto('/goods-in/items');
     await page.getByRole('button', { name: 'Add an item' }).click();

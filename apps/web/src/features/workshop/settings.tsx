@@ -183,7 +183,8 @@ const Rules = ({ value, put, errors, disabled }: PartProps) => {
   );
 };
 
-const Form = ({ workshop }: { readonly workshop: Workshop }) => {
+const Form = (props: { readonly workshop: Workshop; readonly onSaved: () => void }) => {
+  const { workshop, onSaved } = props;
   const t = useMessages(workshopMessages);
   const owner = useMay();
   const [value, setValue] = useState(workshop);
@@ -199,7 +200,7 @@ const Form = ({ workshop }: { readonly workshop: Workshop }) => {
         const addressLines = value.addressLines
           .map((line) => line.trim())
           .filter((line) => line !== '');
-        save.mutate({ ...value, addressLines });
+        save.mutate({ ...value, addressLines }, { onSuccess: onSaved });
       }}
     >
       <div className="halves">
@@ -208,7 +209,6 @@ const Form = ({ workshop }: { readonly workshop: Workshop }) => {
       </div>
       <div className="form-foot">
         <ProblemNotice error={save.error} />
-        {save.isSuccess && <p role="status">{t('saved')}</p>}
         {owner ? (
           <Button type="submit" loading={save.isPending}>
             {t('save')}
@@ -224,10 +224,13 @@ const Form = ({ workshop }: { readonly workshop: Workshop }) => {
 const Settings = () => {
   const t = useMessages(workshopMessages);
   const workshop = useRead('/api/workshop');
+  // Kept here: the form is made anew from what was saved.
+  const [saved, setSaved] = useState(false);
   return (
     <Page title={t('title')} lead={t('lead')}>
       <WorkshopNav />
-      <Loaded query={workshop}>{(data) => <Form key={data.version} workshop={data} />}</Loaded>
+      <p role="status">{saved && t('saved')}</p>
+      <Loaded query={workshop}>{(data) => <Form key={data.version} workshop={data} onSaved={() => setSaved(true)} />}</Loaded>
     </Page>
   );
 };
