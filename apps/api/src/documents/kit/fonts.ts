@@ -1,8 +1,9 @@
 // The tests' own compilation, too, must find the types of a package that ships none.
-// eslint-disable-next-line @typescript-eslint/triple-slash-reference -- an ambient module can't be imported
+// eslint-disable-next-line @typescript-eslint/triple-slash-reference -- it is ambient
 /// <reference path="./fontkit.d.ts" />
 import { readFileSync } from 'node:fs';
 import { create, type Font } from 'fontkit';
+import { memo } from './memo';
 
 /**
  * The faces of every paper. Text is Noto Sans; DejaVu lends the few signs that Noto lacks (≥, ≤, →,
@@ -19,24 +20,13 @@ const FILES: Readonly<Record<Face, string>> = {
 
 export const FACES = Object.keys(FILES) as readonly Face[];
 
-const files = new Map<Face, Buffer>();
-const fonts = new Map<Face, Font>();
+const files = memo<Buffer>(FACES.length);
+const fonts = memo<Font>(FACES.length);
 
-export const fontFile = (face: Face): Buffer => {
-  const known = files.get(face);
-  if (known !== undefined) return known;
-  const file = readFileSync(require.resolve(FILES[face]));
-  files.set(face, file);
-  return file;
-};
+export const fontFile = (face: Face): Buffer =>
+  files(face, () => readFileSync(require.resolve(FILES[face])));
 
-const font = (face: Face): Font => {
-  const known = fonts.get(face);
-  if (known !== undefined) return known;
-  const made = create(fontFile(face));
-  fonts.set(face, made);
-  return made;
-};
+const font = (face: Face): Font => fonts(face, () => create(fontFile(face)));
 
 export const hasGlyph = (face: Face, codePoint: number): boolean =>
   font(face).hasGlyphForCodePoint(codePoint);
@@ -86,16 +76,8 @@ export const xHeightMm = (sizePt: number): number => ptToMm(sizePt * xHeightRati
 export const sizeForDigitHeight = (face: Face, heightMm: number): number =>
   Math.ceil((mmToPt(heightMm) / digitHeightRatio(face)) * 100) / 100;
 
-const WIDTHS_KEPT = 20_000;
-const widths = new Map<string, number>();
+const widths = memo<number>(20_000);
 
 /** Width of a text in parts of the type size. Words come again and again, so widths are kept. */
-export const widthRatio = (face: Face, text: string): number => {
-  const key = face + text;
-  const known = widths.get(key);
-  if (known !== undefined) return known;
-  const width = font(face).layout(text).advanceWidth / font(face).unitsPerEm;
-  if (widths.size >= WIDTHS_KEPT) widths.clear();
-  widths.set(key, width);
-  return width;
-};
+export const widthRatio = (face: Face, text: string): number =>
+  widths(face + text, () => font(face).layout(text).advanceWidth / font(face).unitsPerEm);

@@ -1,6 +1,7 @@
 import { refuse, ok, type Result } from '../../domain/refusals';
 import type { PrintingRefusal } from '../../domain/printing';
 import { hasGlyph, type Face } from './fonts';
+import { memo } from './memo';
 
 /**
  * Scripts that run from right to left or whose letters join and reorder. Setting them letter by
@@ -12,7 +13,10 @@ const NOT_SET_HERE =
 /** Printed where a sign can't be: on papers only, never on a label. */
 const SUBSTITUTE = '\u25A1';
 
-const isSettable = (sign: string): boolean => {
+const settable = memo<boolean>(5000);
+const isSettable = (sign: string): boolean => settable(sign, () => canBeSet(sign));
+
+const canBeSet = (sign: string): boolean => {
   const codePoint = sign.codePointAt(0) ?? 0;
   if (/[\p{Cc}\p{Cf}\p{Co}\p{Cs}]/u.test(sign) || NOT_SET_HERE.test(sign)) return false;
   return hasGlyph('regular', codePoint) || hasGlyph('signs', codePoint);
@@ -26,16 +30,20 @@ export const normaliseText = (text: string): string =>
     .replaceAll(/[\t\v\f ]+/g, ' ')
     .replaceAll('\u00AD', '');
 
-const missingSigns = (text: string): string[] => [
-  ...new Set([...normaliseText(text)].filter((sign) => sign !== '\n' && !isSettable(sign))),
-];
+const missing = memo<readonly string[]>(5000);
+
+/** Signs of a text that can't be set, each once. */
+const missingSigns = (text: string): readonly string[] =>
+  missing(text, () => [
+    ...new Set([...normaliseText(text)].filter((sign) => sign !== '\n' && !isSettable(sign))),
+  ]);
 
 /** For a label: a text that can't be printed as it is written is refused, never mended. */
 export const checkPrintable = (texts: readonly string[]): Result<true, PrintingRefusal> => {
   for (const text of texts) {
-    const missing = missingSigns(text);
-    if (missing.length === 0) continue;
-    const shown = missing.slice(0, 8).map((sign) => {
+    const signs = missingSigns(text);
+    if (signs.length === 0) continue;
+    const shown = signs.slice(0, 8).map((sign) => {
       const hex = (sign.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0');
       return `${/\p{C}/u.test(sign) ? '' : `${sign} `}U+${hex}`;
     });
@@ -57,7 +65,12 @@ export const substituteSigns = (text: string): string =>
     .join('');
 
 /** Which face sets a sign; a sign that no font has is set, as an empty box, in the text face. */
-export const faceOf = (sign: string, bold: boolean): Face => {
+export const faceOf = (sign: string, bold: boolean): Face =>
+  faces(`${sign}${String(bold)}`, () => findFace(sign, bold));
+
+const faces = memo<Face>(5000);
+
+const findFace = (sign: string, bold: boolean): Face => {
   const codePoint = sign.codePointAt(0) ?? 0;
   const text = bold ? 'bold' : 'regular';
   if (hasGlyph(text, codePoint)) return text;

@@ -1,5 +1,15 @@
 import { ptToMm, type Face } from './fonts';
-import { asRuns, cutWord, pieceWidth, toWords, type Piece, type Words } from './words';
+import { memo } from './memo';
+import {
+  asRuns,
+  cutWord,
+  keyOf,
+  pieceWidth,
+  toWords,
+  type Piece,
+  type Run,
+  type Words,
+} from './words';
 
 /** A stretch of one line in one face; `xMm` from the line's left end. */
 export interface Fragment {
@@ -18,20 +28,16 @@ const LEADING = 1.28;
 
 export const lineHeightMm = (sizePt: number): number => ptToMm(sizePt * LEADING);
 
+/** Pieces of one face become one fragment; each begins where those before it end. */
 const joinPieces = (pieces: readonly Piece[], sizePt: number): Line => {
-  const joined: Piece[] = [];
-  for (const piece of pieces) {
-    const last = joined[joined.length - 1];
-    if (last?.face === piece.face) {
-      joined[joined.length - 1] = { text: last.text + piece.text, face: last.face };
-    } else joined.push(piece);
-  }
+  const fragments: { text: string; face: Face; xMm: number }[] = [];
   let xMm = 0;
-  const fragments = joined.map((piece) => {
-    const fragment = { ...piece, xMm };
+  for (const piece of pieces) {
+    const last = fragments[fragments.length - 1];
+    if (last?.face === piece.face) last.text += piece.text;
+    else fragments.push({ ...piece, xMm });
     xMm += pieceWidth(piece, sizePt);
-    return fragment;
-  });
+  }
   return { fragments, widthMm: xMm };
 };
 
@@ -46,17 +52,24 @@ export const widestWord = (words: Words, sizePt: number): { text: string; widthM
   );
 
 /** Breaks a text into lines of a width. A word wider than the line is cut. */
-export const setText = (words: Words, widthMm: number, sizePt: number): Line[] => {
-  const lines: Line[] = [];
+export const setText = (words: Words, widthMm: number, sizePt: number): readonly Line[] => {
+  const runs = asRuns(words);
+  return lines(keyOf(runs, widthMm, sizePt), () => breakLines(runs, widthMm, sizePt));
+};
+
+const lines = memo<readonly Line[]>(5000);
+
+const breakLines = (runs: readonly Run[], widthMm: number, sizePt: number): Line[] => {
+  const done: Line[] = [];
   let pieces: Piece[] = [];
   let used = 0;
   const close = (): void => {
-    lines.push(joinPieces(pieces, sizePt));
+    done.push(joinPieces(pieces, sizePt));
     pieces = [];
     used = 0;
   };
   const slackMm = ptToMm(0.01);
-  const all = toWords(asRuns(words), sizePt).flatMap((word) =>
+  const all = toWords(runs, sizePt).flatMap((word) =>
     word.widthMm > widthMm + slackMm ? cutWord(word, widthMm, sizePt) : [word],
   );
   for (const word of all) {
@@ -64,7 +77,7 @@ export const setText = (words: Words, widthMm: number, sizePt: number): Line[] =
     const spaceMm = space === undefined ? 0 : pieceWidth(space, sizePt);
     const startsLine = pieces.length === 0;
     const isFull = !startsLine && used + spaceMm + word.widthMm > widthMm + slackMm;
-    if (isFull || (word.newLine && (!startsLine || lines.length > 0))) close();
+    if (isFull || (word.newLine && (!startsLine || done.length > 0))) close();
     else if (!startsLine && space !== undefined) {
       pieces.push(space);
       used += spaceMm;
@@ -73,5 +86,5 @@ export const setText = (words: Words, widthMm: number, sizePt: number): Line[] =
     used += word.widthMm;
   }
   if (pieces.length > 0) close();
-  return lines;
+  return done;
 };

@@ -1,4 +1,5 @@
 import { raw } from 'bwip-js/node';
+import { memo } from './memo';
 
 /** Bar codes that are printed here. All are drawn as vectors. */
 export type SymbolKind = 'datamatrix' | 'gs1datamatrix' | 'qrcode' | 'gs1-128' | 'ean13';
@@ -80,8 +81,7 @@ const linearBars = ({ sbs }: RawBars, height: number): { bars: Bar[]; width: num
   return { bars, width: x };
 };
 
-const SYMBOLS_KEPT = 500;
-const symbols = new Map<string, BarSymbol>();
+const symbols = memo<BarSymbol>(500);
 
 const encode = (kind: SymbolKind, text: string): BarSymbol => {
   const [symbol] = raw({ bcid: kind, text }) as object[];
@@ -101,15 +101,8 @@ const encode = (kind: SymbolKind, text: string): BarSymbol => {
  * @throws when the text can't stand in that kind of symbol (a wrong check digit, a foreign letter):
  * callers write codes through domain/identification, so it is a mistake of the program.
  */
-export const barSymbol = (kind: SymbolKind, text: string): BarSymbol => {
-  const key = `${kind} ${text}`;
-  const known = symbols.get(key);
-  if (known !== undefined) return known;
-  const made = encode(kind, text);
-  if (symbols.size >= SYMBOLS_KEPT) symbols.clear();
-  symbols.set(key, made);
-  return made;
-};
+export const barSymbol = (kind: SymbolKind, text: string): BarSymbol =>
+  symbols(`${kind} ${text}`, () => encode(kind, text));
 
 /** Size on paper, quiet zone included. */
 export const symbolSize = (

@@ -38,7 +38,7 @@ class TableSetter {
     });
   }
 
-  private lines(cell: Cell, column: Placed): Line[] {
+  private lines(cell: Cell, column: Placed): readonly Line[] {
     if (!isWords(cell)) return [];
     return setText(this.sheet.printable(cell), column.widthMm, this.sizePt);
   }
@@ -64,7 +64,7 @@ class TableSetter {
     this.sheet.space(0.25);
   }
 
-  private place(lines: Line[], at: Placed, yMm: number, sizePt: number, colour: string): Mark[] {
+  private place(lines: readonly Line[], at: Placed, yMm: number, sizePt: number, colour: string): Mark[] {
     const box = { xMm: at.xMm, yMm, widthMm: at.widthMm };
     return placeLines(lines, box, { sizePt, colour, align: at.align });
   }

@@ -1,4 +1,5 @@
 import { ptToMm, widthRatio, type Face } from './fonts';
+import { memo } from './memo';
 import { faceOf, normaliseText } from './printable';
 
 /** A stretch of text with one look. */
@@ -44,39 +45,57 @@ const inFaces = (run: Run): Piece[] => {
   return pieces;
 };
 
-/** A line may break at a space, and after a hyphen or slash inside a word. */
-const BREAKS = /(\n| |[^ \n/-]*[/-]+|[^ \n/-]+)/g;
+/**
+ * A line may break at a space, and after a hyphen or slash inside a word: but never inside a code,
+ * which has figures and would be misread in two halves.
+ */
+const PARTS = /\n| |[^ \n]+/g;
+const INSIDE = /[^/-]*[/-]+|[^/-]+/g;
+const partsOf = (text: string): string[] =>
+  (text.match(PARTS) ?? []).flatMap((part) =>
+    /[0-9]/.test(part) ? [part] : (part.match(INSIDE) ?? []),
+  );
 
-export const toWords = (runs: readonly Run[], sizePt: number): Word[] => {
-  const words: Word[] = [];
+const words = memo<readonly Word[]>(2000);
+
+/** Tells apart all that sets two texts apart. */
+export const keyOf = (runs: readonly Run[], ...measures: readonly number[]): string =>
+  JSON.stringify([measures, runs.map(({ text, strong = false }) => [text, strong])]);
+
+/** The words of a text, in their faces and as wide as they are at a type size. */
+export const toWords = (runs: readonly Run[], sizePt: number): readonly Word[] =>
+  words(keyOf(runs, sizePt), () => splitWords(runs, sizePt));
+
+const splitWords = (runs: readonly Run[], sizePt: number): Word[] => {
+  const found: Word[] = [];
   let pieces: Piece[] = [];
   let spaceBefore: Piece | undefined;
   let newLine = false;
   const close = (): void => {
     if (pieces.length === 0) return;
     const widthMm = pieces.reduce((total, piece) => total + pieceWidth(piece, sizePt), 0);
-    words.push({ pieces, widthMm, spaceBefore, newLine });
+    found.push({ pieces, widthMm, spaceBefore, newLine });
     pieces = [];
     spaceBefore = undefined;
     newLine = false;
   };
   for (const { text, face } of runs.flatMap(inFaces)) {
-    for (const part of text.match(BREAKS) ?? []) {
+    for (const part of partsOf(text)) {
       if (part === ' ') {
         close();
         spaceBefore = { text: ' ', face };
       } else if (part === '\n') {
         close();
-        if (newLine) words.push({ pieces: [], widthMm: 0, spaceBefore: undefined, newLine });
+        if (newLine) found.push({ pieces: [], widthMm: 0, spaceBefore: undefined, newLine });
         newLine = true;
       } else {
         pieces.push({ text: part, face });
-        if (/[/-]$/.test(part)) close();
+        if (/^[^0-9]*[/-]$/.test(part)) close();
       }
     }
   }
   close();
-  return words;
+  return found;
 };
 
 /** Cuts a word that is wider than the line; the last resort, and only where it is allowed. */

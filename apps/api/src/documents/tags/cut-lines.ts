@@ -7,7 +7,7 @@ export const cutLines = (
   sizePt: number,
   most: number,
   strong: boolean,
-): Line[] => {
+): readonly Line[] => {
   const lines = setText([{ text, strong }], widthMm, sizePt);
   if (lines.length <= most) return lines;
   let kept = text;

@@ -52,7 +52,7 @@ const textMarks = (
 ): { marks: Mark[]; endMm: number } => {
   const marks: Mark[] = [];
   let yMm = topMm;
-  const put = (lines: Line[], sizePt: number, colour: string): void => {
+  const put = (lines: readonly Line[], sizePt: number, colour: string): void => {
     marks.push(...placeLines(lines, { ...column, yMm }, { sizePt, colour }));
     yMm += lines.length * lineHeightMm(sizePt);
   };
