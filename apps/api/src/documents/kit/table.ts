@@ -64,7 +64,13 @@ class TableSetter {
     this.sheet.space(0.25);
   }
 
-  private place(lines: readonly Line[], at: Placed, yMm: number, sizePt: number, colour: string): Mark[] {
+  private place(
+    lines: readonly Line[],
+    at: Placed,
+    yMm: number,
+    sizePt: number,
+    colour: string,
+  ): Mark[] {
     const box = { xMm: at.xMm, yMm, widthMm: at.widthMm };
     return placeLines(lines, box, { sizePt, colour, align: at.align });
   }
