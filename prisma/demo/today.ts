@@ -24,10 +24,10 @@ const findChip = async (team: Team, data: MasterData, calendar: Calendar): Promi
   });
 };
 
-/** The nut mill writes about a lot of its third week. */
+/** The nut mill writes about a lot of its first delivery, much of it eaten by now. */
 const receiveWarning = async (team: Team, data: MasterData, calendar: Calendar): Promise<void> => {
   calendar.at(calendar.days, 8);
-  const day = calendar.dayAfter(14, 0);
+  const day = calendar.dayAfter(0, 0);
   const lot = (await lotsOf(team, data.items.get('Hazelnuts, roasted'))).find(
     (row) => row.madeOn === day,
   );

@@ -78,7 +78,10 @@ describe('requests', () => {
   });
 
   it('answers an unreadable body and an unknown address as problems', async () => {
-    await service.as.owner.get('/nowhere').expect(404).expect(/problems\/no-such-page/);
+    await service.as.owner
+      .get('/nowhere')
+      .expect(404)
+      .expect(/problems\/no-such-page/);
     await service.as.owner.get('/suppliers/not-an-id').expect(400);
     await service.as.owner.get(`/suppliers/${randomUUID()}`).expect(404);
   });
