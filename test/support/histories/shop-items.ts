@@ -16,7 +16,7 @@ export interface ShopItems {
 /** What all histories share: one of each kind of thing, each with what it needs to be used. */
 export const addShopItems = async (service: TestService): Promise<ShopItems> => {
   const supplier = await addSupplier(service);
-  const customer = await service.as.maker.post('/customers', { name: 'A hotel' });
+  const customer = await service.as.owner.post('/customers', { name: 'A hotel' }).expect(201);
   const item = async (name: string, kind: string, unit: string): Promise<string> =>
     (await addItem(service, { name, kind, unit, perishable: false })).id;
   const cream = await item('Cream', 'ingredient', 'g');
