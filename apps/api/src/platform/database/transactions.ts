@@ -3,10 +3,16 @@ import { Temporal } from 'temporal-polyfill';
 import { DEFAULT_LOT_PATTERN } from '../../domain/identification';
 import { Clock } from '../clock/clock';
 import { findReplay, storeReplay } from '../idempotency/replay';
-import { type Actor, currentActor, currentClaim } from '../requests/request-context';
+import {
+  type Actor,
+  currentActor,
+  currentClaim,
+  type IdempotencyClaim,
+} from '../requests/request-context';
 import { isConflict } from './conflicts';
 import { DatabaseService } from './database.service';
 import type { Tx } from './prisma';
+import { Turnstile } from './turnstile';
 
 /** Who books, and the one instant and workshop day that everything in the transaction carries. */
 export interface By extends Actor {
@@ -18,6 +24,8 @@ export interface By extends Actor {
 }
 
 const MAX_ATTEMPTS = 12;
+/** After so many lost attempts a transaction runs alone: long ones would starve among short ones. */
+const PATIENT_ATTEMPTS = 3;
 const FIRST_PAUSE_MS = 4;
 
 /** Full jitter: a random pause below a bound that doubles up to a quarter of a second. */
@@ -32,6 +40,8 @@ const pause = (attempt: number): Promise<void> =>
  */
 @Injectable()
 export class Transactions {
+  private readonly turnstile = new Turnstile();
+
   constructor(
     private readonly database: DatabaseService,
     private readonly clock: Clock,
@@ -41,11 +51,13 @@ export class Transactions {
   async inTransaction<T>(work: (tx: Tx) => Promise<T>): Promise<T> {
     for (let attempt = 1; ; attempt += 1) {
       try {
-        return await this.database.client.$transaction(work, {
-          isolationLevel: 'Serializable',
-          maxWait: 15_000,
-          timeout: 60_000,
-        });
+        return await this.turnstile.pass(attempt > PATIENT_ATTEMPTS, () =>
+          this.database.client.$transaction(work, {
+            isolationLevel: 'Serializable',
+            maxWait: 15_000,
+            timeout: 60_000,
+          }),
+        );
       } catch (error) {
         if (!isConflict(error) || attempt >= MAX_ATTEMPTS) throw error;
         await pause(attempt);
@@ -55,21 +67,29 @@ export class Transactions {
 
   /**
    * Runs a booking by the signed-in person. What `work` returns is the answer; under an
-   * Idempotency-Key the answer is stored in the same transaction, and a repeat of the request gets
-   * it back instead of a second booking.
+   * Idempotency-Key the answer is stored in the same transaction, where the key's uniqueness lets
+   * only one booking of it commit, and a repeat of the request gets the answer back.
+   *
+   * Keys are looked up outside the transaction: inside, every booking would read the page of the
+   * index that every other one writes, and serializable transactions would undo each other.
    */
   async book<T extends object>(work: (tx: Tx, by: By) => Promise<T>): Promise<T> {
     const claim = currentClaim();
-    return this.inTransaction(async (tx) => {
-      if (claim !== undefined) {
-        const replay = await findReplay(tx, claim, currentActor().userId);
-        if (replay !== undefined) return replay as T;
-      }
-      const by = await this.by(tx);
-      const answer = await work(tx, by);
-      if (claim !== undefined) await storeReplay(tx, claim, by, answer);
-      return answer;
-    });
+    const earlier = await this.replayOf(claim);
+    if (earlier !== undefined) return earlier as T;
+    try {
+      return await this.inTransaction(async (tx) => {
+        const by = await this.by(tx);
+        const answer = await work(tx, by);
+        if (claim !== undefined) await storeReplay(tx, claim, by, answer);
+        return answer;
+      });
+    } catch (error) {
+      // The same request may have been booked meanwhile; then this one failed because of it.
+      const meanwhile = await this.replayOf(claim);
+      if (meanwhile !== undefined) return meanwhile as T;
+      throw error;
+    }
   }
 
   /** One consistent snapshot for a page that is put together from several queries. */
@@ -84,6 +104,11 @@ export class Transactions {
   /** The workshop's day at this moment. */
   async today(tx: Tx): Promise<Temporal.PlainDate> {
     return dayAt(this.clock.now(), (await workshopOf(tx)).timeZone);
+  }
+
+  private async replayOf(claim: IdempotencyClaim | undefined): Promise<object | undefined> {
+    if (claim === undefined) return undefined;
+    return findReplay(this.database.client, claim, currentActor().userId);
   }
 
   private async by(tx: Tx): Promise<By> {
