@@ -61,7 +61,9 @@ const compileOne = (swc, options, { source, target }) => {
     sourceFileName: relative(dirname(target), source),
   });
   // Scripts in prisma/ reach the service's code by its place in the source tree.
-  const placed = source.startsWith(SCRIPTS) ? code.replaceAll(/"((?:\.\.\/)+)apps\/api\/src\//g, '"$1') : code;
+  const placed = source.startsWith(SCRIPTS)
+    ? code.replaceAll(/"((?:\.\.\/)+)apps\/api\/src\//g, '"$1')
+    : code;
   const name = `${target.split(/[\\/]/).at(-1)}.map`;
   if (map !== undefined) writeWhole(`${target}.map`, map);
   writeWhole(target, map === undefined ? placed : `${placed}\n//# sourceMappingURL=${name}\n`);

@@ -2,7 +2,11 @@ import { Decimal, apportion, roundTo, sum } from '.';
 
 describe('apportion', () => {
   it('keeps the total when three parts share ten', () => {
-    const parts = apportion(new Decimal('10.00'), [1, 1, 1].map((n) => new Decimal(n)), 2);
+    const parts = apportion(
+      new Decimal('10.00'),
+      [1, 1, 1].map((n) => new Decimal(n)),
+      2,
+    );
     expect(parts.map((part) => part.toFixed(2))).toEqual(['3.34', '3.33', '3.33']);
     expect(sum(parts).toFixed(2)).toBe('10.00');
   });

@@ -24,7 +24,10 @@ export const serveWebApp = (app: NestExpressApplication): void => {
   const page = join(folder, 'index.html');
   if (!existsSync(page)) return;
   app.use(compression({ filter: (request) => !request.url.startsWith('/api/') }));
-  app.use('/assets', serveFiles(join(folder, 'assets'), { immutable: true, maxAge: YEAR_S * 1000 }));
+  app.use(
+    '/assets',
+    serveFiles(join(folder, 'assets'), { immutable: true, maxAge: YEAR_S * 1000 }),
+  );
   app.use(serveFiles(folder, { index: false, maxAge: 0 }));
   app.use((request: Request, response: Response, next: NextFunction) => {
     if (!isScreen(request)) {

@@ -230,7 +230,9 @@ const Settings = () => {
     <Page title={t('title')} lead={t('lead')}>
       <WorkshopNav />
       <p role="status">{saved && t('saved')}</p>
-      <Loaded query={workshop}>{(data) => <Form key={data.version} workshop={data} onSaved={() => setSaved(true)} />}</Loaded>
+      <Loaded query={workshop}>
+        {(data) => <Form key={data.version} workshop={data} onSaved={() => setSaved(true)} />}
+      </Loaded>
     </Page>
   );
 };
