@@ -30,7 +30,8 @@ interface Settings {
 
 const set = async (client: DemoClient, itemId: string, change: object): Promise<void> => {
   const path = `/items/${itemId}/label-settings`;
-  const { usual: _usual, version, ...settings } = await client.get<Settings>(path);
+  const { version, ...settings } = await client.get<Settings>(path);
+  Reflect.deleteProperty(settings, 'usual');
   await client.change('PUT', path, version, {
     ...settings,
     nutrition: { ...settings.nutrition, smallLocalMaker: true },

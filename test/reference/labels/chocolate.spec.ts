@@ -27,6 +27,7 @@ const figures = (stated: Partial<Record<keyof ChocolateFigures, string>>): Choco
   milkFat: d(stated.milkFat ?? 0),
   hazelnuts: d(stated.hazelnuts ?? 0),
   nuts: d(stated.nuts ?? stated.hazelnuts ?? 0),
+  sweeteners: d(stated.sweeteners ?? 0),
 });
 
 const chocolate = (kind: ChocolateKind = 'chocolate'): Specification => ({
@@ -48,7 +49,7 @@ const product = (chocolateG: string, otherG: string) => ({
   finishedG: d(chocolateG).plus(otherG),
 });
 const passes = (name: LegalName, chocolateG: string, otherG: string): boolean =>
-  nameFindings(name, product(chocolateG, otherG), null).every(
+  nameFindings(name, product(chocolateG, otherG), d(chocolateG)).every(
     ({ severity }) => severity === 'note',
   );
 
@@ -65,6 +66,11 @@ describe('Directive 2000/36/EC, Annex I (by the French decree 76-692 and SI 2003
   it('a filled chocolate is judged by its outer part when that is recorded', () => {
     const [finding] = nameFindings({ kind: 'filled_chocolate' }, product('6', '6'), d('2.9'));
     expect(finding?.detail).toContain('24.17 %');
+  });
+
+  it('a filled chocolate whose shell nobody weighed waits for a person', () => {
+    const [finding] = nameFindings({ kind: 'filled_chocolate' }, product('6', '6'), null);
+    expect(finding).toMatchObject({ severity: 'decision', code: 'shell-unrecorded' });
   });
 
   it.each([

@@ -1,5 +1,5 @@
 import { textOf } from '@api/domain/declaration';
-import { composeLabel, differences, type LabelAsk } from '@api/domain/label';
+import { acceptances, composeLabel, differences, type LabelAsk } from '@api/domain/label';
 import { europeanDuty } from '@api/domain/nutrition';
 import { Decimal } from '@api/domain/units';
 import { Temporal } from 'temporal-polyfill';
@@ -103,22 +103,26 @@ describe('what can’t be right is refused', () => {
     ['percentages-kept-back', ask([lot(specify(part('mix', null, { parts: [part('a')] })), 1)], 'EU', { settings: settings({ listForm: 'flattened' }) })],
   ])('%s', (code, asked) => {
     expect(codes(asked)).toContain(code);
-    expect(composeLabel(asked, new Set([code])).content).toBe(null);
+    expect(composeLabel(asked, acceptances([{ code, subject: null }])).content).toBe(null);
   }); // prettier-ignore
 
   it('a use-by that has passed is refused; a best-before waits for a person', () => {
     const passed = { today: Temporal.PlainDate.from('2027-02-01') };
     const useBy = ask(sugar, 'EU', { ...passed, dateKind: 'use_by' });
-    expect(composeLabel(useBy, new Set(['date-passed'])).content).toBe(null);
+    const accept = (subject: string | null) => acceptances([{ code: 'date-passed', subject }]);
+    expect(composeLabel(useBy, accept('2027-01-20')).content).toBe(null);
     const before = ask(sugar, 'EU', passed);
     expect(composeLabel(before).content).toBe(null);
-    expect(composeLabel(before, new Set(['date-passed'])).content).not.toBe(null);
+    expect(composeLabel(before, accept('2027-01-20')).content).not.toBe(null);
+    expect(composeLabel(before, accept('2027-01-19')).content).toBe(null);
+    expect(composeLabel(before, accept(null)).content).toBe(null);
   });
 
   it('an undecided cross-contact can’t be accepted away', () => {
     const unsure = specify(part('sugar'), {}, { peanut: 'may_contain' });
     const asked = ask([lot(unsure, 10)]);
-    expect(composeLabel(asked, new Set(['contact-undecided'])).content).toBe(null);
+    const accepted = acceptances([{ code: 'contact-undecided', subject: 'peanut' }]);
+    expect(composeLabel(asked, accepted).content).toBe(null);
   });
 });
 

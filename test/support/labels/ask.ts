@@ -12,6 +12,8 @@ export const settings = (more: Partial<LabelSettings> = {}): LabelSettings => ({
   listForm: 'nested',
   additiveForm: 'name',
   quantifiedItemIds: new Set(),
+  groups: { kinds: new Set(), oilsVary: false },
+  interchangeable: [],
   largestSurfaceCm2: d(120),
   panelAreaCm2: d(100),
   pack: { netG: d(125), form: 'loose', count: null, largeUnit: 'kg' },
@@ -19,6 +21,7 @@ export const settings = (more: Partial<LabelSettings> = {}): LabelSettings => ({
   dateForm: 'full',
   storage: { en: 'Store at 15–18 °C' },
   origin: null,
+  primaryOrigin: { state: 'unset', text: null },
   protectiveAtmosphere: false,
   nutrition: {
     always: false,

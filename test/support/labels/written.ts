@@ -1,7 +1,12 @@
-import { declare, writeDeclaration, type IngoingLot } from '@api/domain/declaration';
+import {
+  declare,
+  writeDeclaration,
+  type IngoingLot,
+  type Interchangeable,
+} from '@api/domain/declaration';
 import type { MarketCode, TextRun } from '@api/domain/label/content';
 import { MARKETS } from '@api/domain/market';
-import type { Language } from '@api/domain/specification';
+import type { GroupKind, Language } from '@api/domain/specification';
 import { Decimal } from '@api/domain/units';
 
 export interface Asked {
@@ -11,6 +16,9 @@ export interface Asked {
   readonly quantified?: readonly string[];
   readonly finishedG?: string | number;
   readonly eNumbers?: boolean;
+  readonly groups?: readonly GroupKind[];
+  readonly oilsVary?: boolean;
+  readonly interchangeable?: readonly Interchangeable[];
 }
 
 /** Allergen emphasis as asterisks, so that an expected list can be read. */
@@ -24,6 +32,8 @@ export const declarationOf = (lots: readonly IngoingLot[], asked: Asked = {}) =>
     market: MARKETS[asked.market ?? 'EU'],
     listForm: asked.listForm ?? 'nested',
     quantifiedItemIds: new Set(asked.quantified ?? []),
+    groups: { kinds: new Set(asked.groups ?? []), oilsVary: asked.oilsVary ?? false },
+    interchangeable: asked.interchangeable ?? [],
   });
 };
 

@@ -2100,6 +2100,22 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/trace/recall-sizes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["TracingController_recallSizes"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/lots/{code}/declaration": {
         parameters: {
             query?: never;
@@ -2142,6 +2158,22 @@ export interface paths {
         get: operations["LabelsController_labelRuns"];
         put?: never;
         post: operations["LabelsController_print"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/lots/{code}/label-previews": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["LabelsController_preview"];
         delete?: never;
         options?: never;
         head?: never;
@@ -2412,6 +2444,22 @@ export interface paths {
             cookie?: never;
         };
         get: operations["RecallPapersController_notice"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/recalls/{code}/report.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["RecallPapersController_report"];
         put?: never;
         post?: never;
         delete?: never;
@@ -6074,6 +6122,13 @@ export interface components {
             massGrams: string;
             /**
              * Format: decimal
+             * @description Of it, what had come back when the question was asked
+             */
+            returnedQuantity: string;
+            /** Format: decimal */
+            returnedMassGrams: string;
+            /**
+             * Format: decimal
              * @description Grams of the lots asked about in it, well mixed
              */
             sharedMassGrams: string | null;
@@ -6088,6 +6143,11 @@ export interface components {
             massGrams: string;
         };
         TracedReadingView: {
+            /**
+             * Format: uuid
+             * @description A trace can start from it
+             */
+            id: string;
             lot: string | null;
             batch: string | null;
             measure: string;
@@ -6196,6 +6256,46 @@ export interface components {
             /** @description Lots that gave out more than they held */
             overdrawn: string[];
         };
+        RecallSizeView: {
+            lot: string;
+            itemName: string;
+            supplier: string | null;
+            supplierLotCode: string | null;
+            /** Format: date */
+            receivedOn: string | null;
+            /** @description Lots that hold, or may hold, something of it */
+            lots: number;
+            /**
+             * Format: decimal
+             * @description Boxes that went out and have not come back
+             */
+            boxes: string;
+            /**
+             * Format: decimal
+             * @description Loose pieces, counted alike
+             */
+            pieces: string;
+            /**
+             * Format: decimal
+             * @description Of both, those of buyers nobody can write to
+             */
+            overTheCounter: string;
+            /** @description Customers to be told */
+            customers: number;
+            /**
+             * Format: decimal
+             * @description Boxes still here
+             */
+            boxesHere: string;
+        };
+        RecallSizesView: {
+            /** Format: date-time */
+            askedAt: string;
+            /** @description Set when lots were left out because there are too many */
+            leftOut: string | null;
+            /** @description What a recall of each alone would touch */
+            sizes: components["schemas"]["RecallSizeView"][];
+        };
         RunOfTextView: {
             text: string;
             /** @enum {string} */
@@ -6232,6 +6332,8 @@ export interface components {
              * @enum {string}
              */
             severity: "refusal" | "decision" | "warning" | "note";
+            /** @description What is to be decided, as one allergen or one day */
+            subject: string | null;
             detail: string;
             facts: {
                 [key: string]: unknown;
@@ -6262,6 +6364,8 @@ export interface components {
         AcceptedDto: {
             /** @description Code of a finding that waits for a decision */
             code: string;
+            /** @description Its subject, as one allergen: a decision on milk says nothing of hazelnut */
+            subject?: string | null;
             reason: string;
         };
         LabelRunView: {
@@ -6280,7 +6384,7 @@ export interface components {
             at: string;
             printedBy: string;
         };
-        PrintLabelsDto: {
+        LabelsDto: {
             /** @enum {string} */
             form: "box_label" | "direct_sale_label" | "legend_card";
             /** @enum {string} */
@@ -6363,6 +6467,12 @@ export interface components {
             /** @description Net weights in grams, in the order weighed */
             netWeightsGrams: string[];
         };
+        InterchangeableDto: {
+            /** Format: uuid */
+            itemId: string;
+            /** Format: uuid */
+            orItemId: string;
+        };
         NutritionSettingsDto: {
             /** @description Printed also where no duty asks for it */
             always: boolean;
@@ -6399,6 +6509,11 @@ export interface components {
              * @enum {string|null}
              */
             chocolateKind: "chocolate" | "chocolate_vermicelli" | "couverture" | "gianduja" | "milk_chocolate" | "milk_chocolate_vermicelli" | "milk_couverture" | "milk_gianduja" | "cream_chocolate" | "skimmed_milk_chocolate" | "family_milk_chocolate" | "white_chocolate" | "powdered_chocolate" | "drinking_chocolate" | null;
+            /**
+             * @description Name in the United States; left empty, the one that follows from the kind
+             * @enum {string|null}
+             */
+            americanChocolate: "sweet_chocolate" | "semisweet_chocolate" | "milk_chocolate" | "skim_milk_chocolate" | "white_chocolate" | null;
             /** @description For an assortment: nothing but chocolates lies in it */
             onlyChocolates: boolean;
             /** @enum {string} */
@@ -6407,6 +6522,12 @@ export interface components {
             additiveForm: "name" | "e_number";
             /** @description Items whose quantity is stated because the name speaks of them */
             quantifiedItemIds: string[];
+            /** @description Kinds that the list names together (Annex VII Part A, points 4, 5, 8 and 9) */
+            listGroups: ("fruit" | "vegetable" | "mushroom" | "spice" | "herb" | "vegetable_oil" | "vegetable_fat")[];
+            /** @description Grouped oils and fats are said to be in varying proportions */
+            oilsVary: boolean;
+            /** @description Pairs that the list names as “and/or” (Annex VII Part A, point 7) */
+            interchangeable: components["schemas"]["InterchangeableDto"][];
             /**
              * Format: decimal
              * @description Largest surface of the pack
@@ -6437,6 +6558,15 @@ export interface components {
             };
             /** @description Statement of origin by language */
             origin: {
+                [key: string]: unknown;
+            } | null;
+            /**
+             * @description Whether the primary ingredient comes from the origin that is given
+             * @enum {string}
+             */
+            primaryOrigin: "unset" | "same" | "differs";
+            /** @description Origin of the primary ingredient by language, where it differs */
+            primaryOriginText: {
                 [key: string]: unknown;
             } | null;
             protectiveAtmosphere: boolean;
@@ -6471,6 +6601,11 @@ export interface components {
              * @enum {string|null}
              */
             chocolateKind: "chocolate" | "chocolate_vermicelli" | "couverture" | "gianduja" | "milk_chocolate" | "milk_chocolate_vermicelli" | "milk_couverture" | "milk_gianduja" | "cream_chocolate" | "skimmed_milk_chocolate" | "family_milk_chocolate" | "white_chocolate" | "powdered_chocolate" | "drinking_chocolate" | null;
+            /**
+             * @description Name in the United States; left empty, the one that follows from the kind
+             * @enum {string|null}
+             */
+            americanChocolate: "sweet_chocolate" | "semisweet_chocolate" | "milk_chocolate" | "skim_milk_chocolate" | "white_chocolate" | null;
             /** @description For an assortment: nothing but chocolates lies in it */
             onlyChocolates: boolean;
             /** @enum {string} */
@@ -6479,6 +6614,12 @@ export interface components {
             additiveForm: "name" | "e_number";
             /** @description Items whose quantity is stated because the name speaks of them */
             quantifiedItemIds: string[];
+            /** @description Kinds that the list names together (Annex VII Part A, points 4, 5, 8 and 9) */
+            listGroups: ("fruit" | "vegetable" | "mushroom" | "spice" | "herb" | "vegetable_oil" | "vegetable_fat")[];
+            /** @description Grouped oils and fats are said to be in varying proportions */
+            oilsVary: boolean;
+            /** @description Pairs that the list names as “and/or” (Annex VII Part A, point 7) */
+            interchangeable: components["schemas"]["InterchangeableDto"][];
             /**
              * Format: decimal
              * @description Largest surface of the pack
@@ -6509,6 +6650,15 @@ export interface components {
             };
             /** @description Statement of origin by language */
             origin: {
+                [key: string]: unknown;
+            } | null;
+            /**
+             * @description Whether the primary ingredient comes from the origin that is given
+             * @enum {string}
+             */
+            primaryOrigin: "unset" | "same" | "differs";
+            /** @description Origin of the primary ingredient by language, where it differs */
+            primaryOriginText: {
                 [key: string]: unknown;
             } | null;
             protectiveAtmosphere: boolean;
@@ -6652,10 +6802,19 @@ export interface components {
             itemName: string;
             /** @enum {string} */
             unit: "g" | "pc";
+            /** @description box, piece, … */
+            itemKind: string;
             /** Format: decimal */
             quantity: string;
             /** Format: decimal */
             massGrams: string;
+            /**
+             * Format: decimal
+             * @description Of it, what had come back when the record was read
+             */
+            returnedQuantity: string;
+            /** Format: decimal */
+            returnedMassGrams: string;
         };
         ScopeEndView: {
             lot: string;
@@ -6683,12 +6842,38 @@ export interface components {
             ends: components["schemas"]["ScopeEndView"][];
             excluded: components["schemas"]["ExcludedLotDto"][];
         };
+        LearnedView: {
+            /** @description Lots that the record reaches now */
+            lots: components["schemas"]["ScopeLotView"][];
+            /** @description Sales that the record shows now */
+            sales: components["schemas"]["ScopeSaleView"][];
+        };
+        StillHereView: {
+            lot: string;
+            itemName: string;
+            /** @enum {string} */
+            unit: "g" | "pc";
+            /** Format: decimal */
+            quantity: string;
+            place: string | null;
+            held: boolean;
+            /** @description Not in the frozen scope: the record reaches it now */
+            learnedLater: boolean;
+        };
+        ChangedFieldView: {
+            /** @enum {string} */
+            field: "onHand" | "dispatched" | "counter";
+            /** Format: decimal */
+            was: string;
+            /** Format: decimal */
+            is: string;
+        };
         ScopeChangeView: {
             lot: string;
             /** @enum {string} */
             change: "now-in-scope" | "no-longer-in-scope" | "quantity";
             /** @description Quantities then and now */
-            detail: string | null;
+            fields: components["schemas"]["ChangedFieldView"][];
         };
         ScopeCustomerView: {
             /** Format: uuid */
@@ -6697,11 +6882,23 @@ export interface components {
             addressLines: string[];
             phone: string | null;
             email: string | null;
+            /**
+             * Format: decimal
+             * @description Boxes sent, less those that had come back before
+             */
+            boxes: string;
+            /**
+             * Format: decimal
+             * @description Loose pieces, counted alike
+             */
+            pieces: string;
             /** Format: decimal */
             distributedGrams: string;
             /** Format: decimal */
             recoveredGrams: string;
             told: boolean;
+            /** @description Only what was learned after the scope was frozen leads to this customer */
+            learnedLater: boolean;
         };
         EffectivenessView: {
             /** Format: decimal */
@@ -6747,6 +6944,10 @@ export interface components {
             caution: string;
             /** @description As frozen, or as it is now */
             scope: components["schemas"]["ScopeView"];
+            /** @description What a frozen scope doesn’t hold and the record shows now; counted in below */
+            learned: components["schemas"]["LearnedView"];
+            /** @description What of it is here now, where, and whether it is on hold: never as frozen */
+            here: components["schemas"]["StillHereView"][];
             /** @description Learned since it was frozen, or since it was opened */
             changes: components["schemas"]["ScopeChangeView"][];
             customers: components["schemas"]["ScopeCustomerView"][];
@@ -13756,12 +13957,12 @@ export interface operations {
                 /** @description both when left out */
                 direction?: "back" | "forward" | "both";
                 /** @description What the trace starts from */
-                kind: "supplier" | "delivery" | "specification" | "recipe-version" | "item" | "mould-design" | "tank" | "place" | "reading" | "text";
+                kind: "lot" | "mould" | "supplier" | "delivery" | "specification" | "recipe-version" | "item" | "mould-design" | "tank" | "place" | "reading" | "text";
                 /** @description Of the supplier, delivery, … */
                 id?: string;
-                /** @description For kind text: anything scanned or typed */
+                /** @description Code of a lot, tag of a mould; for kind text anything scanned or typed */
                 text?: string;
-                /** @description Begin of the window, for a tank or a place */
+                /** @description Begin of the window of a tank or a place; when the damage of a mould was found */
                 from?: string;
                 /** @description End of the window, for a tank or a place */
                 to?: string;
@@ -13778,6 +13979,46 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["TraceView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TracingController_recallSizes: {
+        parameters: {
+            query?: {
+                /** @description Lots received in so many days, and all that are still on hand; 120 when left out */
+                days?: number;
+                /** @description Of one ingredient only */
+                item?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecallSizesView"];
                 };
             };
             401: {
@@ -13926,7 +14167,7 @@ export interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["PrintLabelsDto"];
+                "application/json": components["schemas"]["LabelsDto"];
             };
         };
         responses: {
@@ -13952,6 +14193,46 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LabelsController_preview: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["LabelsDto"];
+            };
+        };
+        responses: {
+            /** @description The PDF that a run of the same would be */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
                 };
             };
         };
@@ -14810,6 +15091,52 @@ export interface operations {
         };
     };
     RecallPapersController_notice: {
+        parameters: {
+            query?: {
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+                /** @description In words for buyers; the case’s own when left out */
+                reason?: string;
+                /** @description What buyers are asked to do */
+                advice?: string;
+            };
+            header?: never;
+            path: {
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": string;
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallPapersController_report: {
         parameters: {
             query?: {
                 /** @description A4 when left out */

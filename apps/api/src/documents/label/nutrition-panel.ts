@@ -4,14 +4,24 @@ import { lineHeightMm, setText } from '../kit/set-text';
 import type { Words } from '../kit/words';
 import type { Stack } from '../kit/stack';
 
-const columnsOf = (panel: NutritionPanel): ((row: NutritionRow) => string)[] => [
-  (row) => row.amount,
-  ...(panel.portionHeading === null ? [] : [(row: NutritionRow) => row.portion ?? '']),
-  ...(panel.percentHeading === null ? [] : [(row: NutritionRow) => row.percent ?? '']),
-];
+interface Column {
+  readonly heading: string;
+  readonly read: (row: NutritionRow) => string;
+}
 
-const headingsOf = (panel: NutritionPanel): string[] =>
-  [panel.amountHeading, panel.portionHeading, panel.percentHeading].filter((text) => text !== null);
+/** Amount, portion and per cent; of two pairs, each per cent stands beside its own amount. */
+const columnsOf = (panel: NutritionPanel): readonly Column[] => {
+  const amount = { heading: panel.amountHeading, read: (row: NutritionRow) => row.amount };
+  const portion = column(panel.portionHeading, (row) => row.portion ?? '');
+  const percent = column(panel.percentHeading, (row) => row.percent ?? '');
+  const ofPortion = column(panel.portionPercentHeading ?? null, (row) => row.portionPercent ?? '');
+  return ofPortion.length === 0
+    ? [amount, ...portion, ...percent]
+    : [amount, ...percent, ...portion, ...ofPortion];
+};
+
+const column = (heading: string | null, read: Column['read']): Column[] =>
+  heading === null ? [] : [{ heading, read }];
 
 const INDENT_MM = 1.6;
 
@@ -20,11 +30,8 @@ const widthOf = (words: Words, sizePt: number): number =>
 
 /** Width that each figure column needs: its widest figure, or the widest word of its heading. */
 const figureWidths = (panel: NutritionPanel, sizePt: number): number[] => {
-  const headings = headingsOf(panel);
-  return columnsOf(panel).map((read, index) => {
-    const words = (headings[index] ?? '')
-      .split(' ')
-      .map((text) => widthOf([{ text, strong: true }], sizePt));
+  return columnsOf(panel).map(({ heading, read }) => {
+    const words = heading.split(' ').map((text) => widthOf([{ text, strong: true }], sizePt));
     return Math.max(...panel.rows.map((row) => widthOf(read(row), sizePt)), ...words) + 1.5;
   });
 };
@@ -32,10 +39,13 @@ const figureWidths = (panel: NutritionPanel, sizePt: number): number[] => {
 /** One after the other, as Article 34(2) of Regulation (EU) No 1169/2011 allows for want of room. */
 const linear = (panel: NutritionPanel, stack: Stack, sizePt: number): void => {
   const rows = panel.rows.map((row) => {
-    const others = [row.portion, row.percent].filter((text) => text !== null);
-    return `${row.label} ${row.amount}${others.length === 0 ? '' : ` (${others.join(', ')})`}`;
+    const [amount, ...others] = columnsOf(panel).map(({ read }) => read(row));
+    const figures = others.filter((text) => text !== '');
+    return `${row.label} ${amount ?? ''}${figures.length === 0 ? '' : ` (${figures.join(', ')})`}`;
   });
-  const headings = headingsOf(panel).join(', ');
+  const headings = columnsOf(panel)
+    .map(({ heading }) => heading)
+    .join(', ');
   stack.text(
     [
       { text: `${panel.title} `, strong: true },
@@ -90,11 +100,11 @@ export const nutritionPanel = (panel: NutritionPanel, stack: Stack, sizePt: numb
   stack.text([{ text: panel.title, strong: true }], { sizePt });
   for (const line of panel.lead) stack.text(line, { sizePt });
   stack.rule(INK, 0.25);
-  const headings = headingsOf(panel).map((text) => [{ text, strong: true }]);
+  const headings = columnsOf(panel).map(({ heading }) => [{ text: heading, strong: true }]);
   tableRow(stack, '', headings, widths, sizePt, 0);
   for (const row of panel.rows) {
     stack.rule(HAIRLINE, 0.1);
-    const figures = columnsOf(panel).map((read) => read(row));
+    const figures = columnsOf(panel).map(({ read }) => read(row));
     tableRow(stack, row.label, figures, widths, sizePt, row.indented ? INDENT_MM : 0);
   }
   stack.rule(INK, 0.25);

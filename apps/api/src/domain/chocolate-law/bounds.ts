@@ -85,6 +85,7 @@ export const BOUNDS: Readonly<Record<ChocolateKind, readonly Bound[]>> = {
     least('dry milk solids', '14'),
     least('milk fat', '3.5'),
   ],
-  powdered_chocolate: [],
-  drinking_chocolate: [],
+  // The law counts cocoa powder, which holds a little water: its dry matter is the safe form.
+  powdered_chocolate: [least('total dry cocoa', '32')],
+  drinking_chocolate: [least('total dry cocoa', '25')],
 };

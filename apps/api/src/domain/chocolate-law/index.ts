@@ -1,3 +1,5 @@
+export { AMERICAN_CHOCOLATES, type AmericanChocolate } from './american-names';
+export { americanFindings, americanNameOf, americanShortfalls, chocolateLiquor } from './cfr-163';
 export {
   isMilkKind,
   mayClaimQuality,
@@ -7,12 +9,11 @@ export {
   totalCocoa,
   type ChocolateFigures,
 } from './minimum-contents';
+export { nameFindings, vegetableFatFindings } from './name-checks';
 export {
   chocolateFigures,
   chocolateG,
   chocolatePercent,
-  nameFindings,
-  vegetableFatFindings,
   vegetableFats,
   type LegalName,
 } from './product';

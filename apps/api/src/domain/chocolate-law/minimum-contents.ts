@@ -8,6 +8,8 @@ export interface ChocolateFigures {
   readonly fatFreeCocoa: Decimal;
   readonly milkSolids: Decimal;
   readonly milkFat: Decimal;
+  /** Sugars that were added: all of them but the lactose that milk brings. */
+  readonly sweeteners: Decimal;
   /** Per cent of the whole: hazelnuts, and all nuts together. */
   readonly hazelnuts: Decimal;
   readonly nuts: Decimal;

@@ -70,7 +70,7 @@ const undecided = (
     const detail =
       `${allergen} may be in the product (${numbers(assessment)}). A named person must decide ` +
       'whether the label says so.';
-    return [finding('decision', 'contact-undecided', detail, facts(assessment))];
+    return [finding('decision', 'contact-undecided', detail, facts(assessment), allergen)];
   }
   if (verdict === 'below') {
     const detail = `${allergen} is left out by ${decision.decidedBy} (${numbers(assessment)}).`;

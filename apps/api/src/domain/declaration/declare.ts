@@ -1,40 +1,18 @@
 import { declaredOrigins, originsWithin } from '../allergens';
 import type { LabelFinding } from '../label/content';
-import type { MarketRules } from '../market';
-import type { Allergen, AllergenOrigin, Language } from '../specification';
-import { ZERO, type Decimal } from '../units';
+import type { Language } from '../specification';
+import { ZERO } from '../units';
+import type { Declaration, DeclarationRequest } from './declaration';
 import { finding, mixFindings } from './findings';
-import type { IngoingMix } from './ingoing';
 import type { AdditiveForm } from './naming';
-import { inListOrder, rankOf, type ListPlace } from './order';
-import { quantify } from './quid';
+import { namedTogether } from './named-together';
+import { inListOrder } from './order';
+import { quantities } from './quantities';
 import { writeList, type WrittenList } from './render';
-import { sumSulphites, type SulphiteSum } from './sulphites';
+import { sumSulphites } from './sulphites';
 import { flatten, mergeAlike, weighLot, type WeightedNode } from './weighted';
 
-export interface DeclarationRequest {
-  readonly mix: IngoingMix;
-  readonly market: MarketRules;
-  /** Compounds with their lists in brackets, or all taken apart into one list. */
-  readonly listForm: 'nested' | 'flattened';
-  /** Items whose quantity must be stated because the name or a picture speaks of them. */
-  readonly quantifiedItemIds: ReadonlySet<string>;
-}
-
-/** A list of ingredients before it is put into words: order, allergens and quantities decided. */
-export interface Declaration {
-  readonly request: DeclarationRequest;
-  readonly places: readonly ListPlace[];
-  readonly quidPercent: ReadonlyMap<WeightedNode, Decimal>;
-  /** Quantities above 100 %, printed as grams for 100 g of product. */
-  readonly quidGrams: readonly { readonly entry: WeightedNode; readonly grams: Decimal }[];
-  /** Everything that must be declared, exclusions of the market taken out, sulphites by amount. */
-  readonly allergens: readonly Allergen[];
-  readonly origins: readonly AllergenOrigin[];
-  readonly sulphites: SulphiteSum;
-  readonly findings: readonly LabelFinding[];
-}
-
+/** What is inside, in the order, with the allergens and the quantities of a list of a market. */
 export const declare = (request: DeclarationRequest): Declaration => {
   const { mix, market } = request;
   const findings = mixFindings(mix, market);
@@ -45,8 +23,9 @@ export const declare = (request: DeclarationRequest): Declaration => {
   });
   const flat = request.listForm === 'flattened';
   if (flat) findings.push(...keptBack(roots));
-  const entries = mergeAlike(flat ? roots.flatMap(flatten) : roots);
-  const places = inListOrder(entries, mix.finishedG, market);
+  const together = namedTogether(mergeAlike(flat ? roots.flatMap(flatten) : roots), request);
+  findings.push(...together.findings);
+  const places = inListOrder(together.entries, mix.finishedG, market);
   const origins = declaredOrigins(
     mix.lots.flatMap((l) => (l.specification ? originsWithin(l.specification.ingredient) : [])),
     market,
@@ -63,32 +42,6 @@ export const declare = (request: DeclarationRequest): Declaration => {
   };
 };
 
-const quantities = (
-  places: readonly ListPlace[],
-  { mix, market, quantifiedItemIds }: DeclarationRequest,
-): Pick<Declaration, 'quidPercent' | 'quidGrams'> => {
-  const due = places.filter(({ entry }) => {
-    const { characterises, flavouringUse } = entry.node.flags;
-    const asked = entry.itemIds.some((id) => quantifiedItemIds.has(id));
-    return (asked || characterises) && !flavouringUse && rankOf(entry).greaterThan(0);
-  });
-  if (!market.quid || due.length === 0 || !mix.finishedG.greaterThan(0)) {
-    return { quidPercent: new Map(), quidGrams: [] };
-  }
-  const named = due.map(({ entry }, index) => ({ id: String(index), weightG: rankOf(entry) }));
-  const quid = quantify(named, mix.finishedG);
-  const figures = due.flatMap(({ entry }, index) => {
-    const figure = quid.figures.get(String(index));
-    return figure ? [{ entry, figure }] : [];
-  });
-  return quid.form === 'percent'
-    ? { quidPercent: new Map(figures.map(({ entry, figure }) => [entry, figure])), quidGrams: [] }
-    : {
-        quidPercent: new Map(),
-        quidGrams: figures.map(({ entry, figure }) => ({ entry, grams: figure })),
-      };
-};
-
 /** A list can't be taken apart by weight when a supplier keeps weights back. */
 const keptBack = (roots: readonly WeightedNode[]): LabelFinding[] =>
   roots.filter(hasUnknownWeight).map((root) => {
@@ -99,8 +52,11 @@ const keptBack = (roots: readonly WeightedNode[]): LabelFinding[] =>
     return finding('refusal', 'percentages-kept-back', detail, { lotCodes: root.lotCodes });
   });
 
+/** A mixture in varying proportions stays together, so its parts need no weights. */
 const hasUnknownWeight = (entry: WeightedNode): boolean =>
-  entry.ingoingG === null || entry.parts.some(hasUnknownWeight) || leavesMuchOut(entry);
+  entry.ingoingG === null ||
+  (!entry.node.flags.varyingProportions &&
+    (entry.parts.some(hasUnknownWeight) || leavesMuchOut(entry)));
 
 /** More than one per cent of a compound that no part accounts for would be lost from the list. */
 const leavesMuchOut = (entry: WeightedNode): boolean => {

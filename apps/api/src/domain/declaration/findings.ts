@@ -10,7 +10,8 @@ export const finding = (
   code: string,
   detail: string,
   facts: LabelFinding['facts'] = {},
-): LabelFinding => ({ code, severity, detail, facts });
+  subject: string | null = null,
+): LabelFinding => ({ code, severity, detail, subject, facts });
 
 const nameOf = (node: IngredientNode): string => Object.values(node.names)[0] ?? '?';
 

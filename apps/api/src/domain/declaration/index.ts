@@ -1,8 +1,11 @@
-export { declare, writeDeclaration, type Declaration, type DeclarationRequest } from './declare';
+export type { Declaration, DeclarationRequest } from './declaration';
+export { declare, writeDeclaration } from './declare';
 export { emphasise, listed, plain, textOf, tidyRuns } from './emphasis';
 export { finding } from './findings';
 export { flavouringName } from './flavouring';
+export type { GroupWishes } from './grouping';
 export { totalIngoing, type IngoingLot, type IngoingMix } from './ingoing';
+export type { Interchangeable, Substitute } from './interchangeable';
 export { labelName, usAllergenName, type AdditiveForm } from './naming';
 export { quantify, type Quid } from './quid';
 export type { WrittenList } from './render';

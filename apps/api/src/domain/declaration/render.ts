@@ -2,9 +2,10 @@ import { declaredOrigins } from '../allergens';
 import type { TextRun } from '../label/content';
 import type { MarketRules } from '../market';
 import type { Allergen, FunctionalClass, Language } from '../specification';
-import { percentIn } from '../words';
+import { percentIn, wordsIn } from '../words';
 import type { Decimal } from '../units';
 import { emphasise, plain, tidyRuns } from './emphasis';
+import { isOilGroup, isVaryingMixture } from './grouping';
 import { additiveName, labelName, type AdditiveForm } from './naming';
 import { rankOf, type ListPlace } from './order';
 import type { WeightedNode } from './weighted';
@@ -81,8 +82,17 @@ class Pen {
       ...this.emphasised(words.name, said),
       plain(words.tail),
       ...(percent ? [plain(` ${percentIn(percent.toString(), language)}`)] : []),
+      ...(isVaryingMixture(entry) ? this.varying(entry) : []),
       ...this.brackets(parts),
+      ...(isOilGroup(entry) ? this.varying(entry) : []),
     ];
+  }
+
+  /** Behind the name of a mixture, behind the plants of an oil (Annex VII Part A). */
+  private varying({ node }: WeightedNode): TextRun[] {
+    const { market, language } = this.writing;
+    if (!market.groupsInList || !node.flags.varyingProportions) return [];
+    return [plain(` ${wordsIn(language).label.inVaryingProportions}`)];
   }
 
   private brackets(parts: readonly WeightedNode[]): TextRun[] {

@@ -51,9 +51,9 @@ const namesSulphites = (node: WeightedNode): boolean =>
 
 /** Ingredients are alike when they are named, classed and built alike; percentages may differ. */
 const likeness = (entry: WeightedNode): string => {
-  const { names, usName, additive, flavouring, vegetableFat, flags } = entry.node;
+  const { names, usName, additive, flavouring, vegetableFat, group, flags } = entry.node;
   const below = entry.parts.map(likeness).sort();
-  const own = [names, usName, additive, flavouring, vegetableFat, flags];
+  const own = [names, usName, additive, flavouring, vegetableFat, group, flags];
   return JSON.stringify([...own, entry.origins, entry.unlisted, below]);
 };
 
@@ -90,10 +90,11 @@ const sameness = ({ allergen, exclusion, freeOfProtein }: AllergenOrigin): strin
 
 /**
  * Takes compounds apart into their last ingredients. An allergen that only the compound names goes
- * down to its first part, so that it isn't lost with the compound's name.
+ * down to its first part, so that it isn't lost with the compound's name. A mixture in varying
+ * proportions stays together: it has its place by its total weight.
  */
 export const flatten = (entry: WeightedNode): WeightedNode[] => {
-  if (entry.parts.length === 0) return [entry];
+  if (entry.parts.length === 0 || entry.node.flags.varyingProportions) return [entry];
   const below = entry.parts.flatMap(flatten);
   // A part's excluded origin doesn't stand for the compound's own: both must match to the letter.
   const named = new Set(below.flatMap((part) => part.origins.map((origin) => sameness(origin))));

@@ -1,13 +1,14 @@
 import type { Temporal } from 'temporal-polyfill';
 import type { LegalName } from '../chocolate-law';
 import type { ContactDecision, SharedLine } from '../cross-contact';
-import type { AdditiveForm, IngoingMix } from '../declaration';
+import type { AdditiveForm, GroupWishes, IngoingMix, Interchangeable } from '../declaration';
 import type { MarketRules } from '../market';
 import type { CandyKind } from '../nutrition';
 import type { PackContents } from '../quantity';
 import type { Language, LocalText } from '../specification';
 import type { Decimal } from '../units';
 import type { PriceMark } from './content';
+import type { PrimaryOrigin } from './origin';
 
 export interface NutritionSettings {
   /** Printed also where no duty asks for it. */
@@ -32,6 +33,8 @@ export interface LabelSettings {
   readonly listForm: 'nested' | 'flattened';
   readonly additiveForm: AdditiveForm;
   readonly quantifiedItemIds: ReadonlySet<string>;
+  readonly groups: GroupWishes;
+  readonly interchangeable: readonly Interchangeable[];
   readonly largestSurfaceCm2: Decimal;
   readonly panelAreaCm2: Decimal;
   readonly pack: PackContents;
@@ -39,6 +42,7 @@ export interface LabelSettings {
   readonly dateForm: 'full' | 'shortest';
   readonly storage: LocalText;
   readonly origin: LocalText | null;
+  readonly primaryOrigin: PrimaryOrigin;
   readonly protectiveAtmosphere: boolean;
   readonly nutrition: NutritionSettings;
 }

@@ -111,11 +111,8 @@ export const statementBlocks = (
 };
 
 export const storageBlocks = (ask: LabelAsk, language: Language): TextBlock[] => {
-  const { storage, origin } = ask.settings;
-  return [
-    ...(storage[language] ? [sentence('storage', language, storage[language])] : []),
-    ...(origin?.[language] ? [sentence('origin', language, origin[language])] : []),
-  ];
+  const { storage } = ask.settings;
+  return storage[language] ? [sentence('storage', language, storage[language])] : [];
 };
 
 export const operatorBlock = (ask: LabelAsk): TextBlock =>

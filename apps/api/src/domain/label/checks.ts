@@ -1,15 +1,9 @@
 import { Temporal } from 'temporal-polyfill';
-import {
-  chocolateFigures,
-  nameFindings,
-  statesCocoaSolids,
-  vegetableFatFindings,
-  vegetableFats,
-} from '../chocolate-law';
 import { finding, type Declaration, type WrittenList } from '../declaration';
-import { colouredChocolate, liquoriceFacts, liquoriceFindings } from '../statements';
+import { liquoriceFacts, liquoriceFindings } from '../statements';
 import type { Language } from '../specification';
 import type { LabelAsk } from './ask';
+import { chocolateFindings } from './chocolate-checks';
 import type { LabelFinding } from './content';
 
 /** What must be right before a label of a market is drawn, beside the ingredients themselves. */
@@ -65,7 +59,9 @@ const dateFindings = (ask: LabelAsk): LabelFinding[] => {
     const detail = useBy
       ? 'The use-by date has passed: this food may not be sold.'
       : 'The best-before date has passed.';
-    findings.push(finding(useBy ? 'refusal' : 'decision', 'date-passed', detail));
+    const last = ask.last.toString();
+    const severity = useBy ? 'refusal' : 'decision';
+    findings.push(finding(severity, 'date-passed', detail, { last }, last));
   }
   const unstored = ask.languages.filter((language) => !ask.settings.storage[language]);
   if (ask.dateKind === 'use_by' && unstored.length > 0) {
@@ -73,36 +69,6 @@ const dateFindings = (ask: LabelAsk): LabelFinding[] => {
     findings.push(finding('refusal', 'storage-missing', detail, { languages: unstored }));
   }
   return findings;
-};
-
-const chocolateFindings = (ask: LabelAsk): LabelFinding[] => {
-  const { legalName } = ask.settings;
-  if (ask.market.chocolate === 'cfr_163') return americanChocolate(ask);
-  const needsSolids = legalName.kind === 'chocolate' && statesCocoaSolids(legalName.chocolate);
-  const unknown = needsSolids && chocolateFigures(ask.mix) === null;
-  return [
-    ...nameFindings(legalName, ask.mix, ask.shellG),
-    ...vegetableFatFindings(ask.mix),
-    ...colouredChocolate(ask.mix, ask.market),
-    ...(unknown
-      ? [
-          finding(
-            'refusal',
-            'cocoa-solids-unknown',
-            'Cocoa solids must be stated, but the composition of the chocolate isn’t known.',
-          ),
-        ]
-      : []),
-  ];
-};
-
-/** 21 CFR 163 (from memory) has no allowance for vegetable fats beside cocoa butter. */
-const americanChocolate = ({ settings, mix }: LabelAsk): LabelFinding[] => {
-  const { percent } = vegetableFats(mix);
-  if (settings.legalName.kind !== 'chocolate' || percent.isZero()) return [];
-  const detail =
-    'Chocolate with vegetable fats beside cocoa butter is no chocolate in this market.';
-  return [finding('refusal', 'name-not-allowed', detail)];
 };
 
 const packFindings = ({ settings }: LabelAsk): LabelFinding[] => {

@@ -3,6 +3,7 @@ import { dateMark, lotMark } from '../dates';
 import { declare, writeDeclaration, type Declaration } from '../declaration';
 import { minXHeightMm, quantityMark, US_X_HEIGHT_MM } from '../quantity';
 import type { Allergen, Language } from '../specification';
+import { blocking, NOTHING_ACCEPTED, type Acceptances } from './acceptance';
 import type { LabelAsk } from './ask';
 import {
   containsInsteadOfList,
@@ -17,6 +18,7 @@ import {
 import { labelChecks, listFindings } from './checks';
 import type { LabelContent, LabelFinding, NutritionPanel, TextBlock } from './content';
 import { nutritionPart } from './nutrition-part';
+import { originBlocks, originFindings } from './origin';
 
 /** Under this largest surface only four particulars are due on the pack (Article 16(2)). */
 const TINY_PACK_CM2 = 10;
@@ -32,7 +34,7 @@ export interface ComposedLabel {
 /** Puts a whole label together, or says what keeps it from being printed. */
 export const composeLabel = (
   ask: LabelAsk,
-  accepted: ReadonlySet<string> = new Set(),
+  accepted: Acceptances = NOTHING_ACCEPTED,
 ): ComposedLabel => {
   const { market, mix, settings, contacts } = ask;
   const declaration = declare({ mix, market, ...settings });
@@ -45,6 +47,7 @@ export const composeLabel = (
   const findings = [
     ...declaration.findings,
     ...labelChecks(ask),
+    ...originFindings(ask, declaration),
     ...decided.findings,
     ...texts.flatMap((text) => text.findings),
     ...nutrition.findings,
@@ -58,20 +61,6 @@ export const composeLabel = (
     contacts: assessments,
   };
 };
-
-/** Findings that keep a label back: refusals always, decisions until somebody has taken them. */
-export const blocking = (
-  findings: readonly LabelFinding[],
-  accepted: ReadonlySet<string>,
-): LabelFinding[] =>
-  findings.filter(
-    ({ severity, code }) =>
-      severity === 'refusal' || (severity === 'decision' && !acceptable(code, accepted)),
-  );
-
-/** A cross-contact decision is taken per allergen and recorded; accepting the notice isn't enough. */
-const acceptable = (code: string, accepted: ReadonlySet<string>): boolean =>
-  code !== 'contact-undecided' && accepted.has(code);
 
 const inLanguage = (
   ask: LabelAsk,
@@ -97,6 +86,7 @@ const inLanguage = (
     ...precautions,
     ...statementBlocks(ask, declaration, language),
     ...storageBlocks(ask, language),
+    ...originBlocks(ask, language),
   ];
   return { blocks, findings };
 };

@@ -34,6 +34,8 @@ export interface NutritionRow {
   readonly portion: string | null;
   /** Per cent of the reference intake or daily value. */
   readonly percent: string | null;
+  /** The same of the container, in the second of two columns (United States). */
+  readonly portionPercent?: string;
   /** An "of which" row stands under the row before it. */
   readonly indented: boolean;
 }
@@ -44,6 +46,8 @@ export interface NutritionPanel {
   readonly amountHeading: string;
   readonly portionHeading: string | null;
   readonly percentHeading: string | null;
+  /** There are two pairs of columns: amount and per cent, of a serving and of the container. */
+  readonly portionPercentHeading?: string;
   /** Serving lines of the United States panel. */
   readonly lead: readonly string[];
   readonly rows: readonly NutritionRow[];
@@ -96,5 +100,7 @@ export interface LabelFinding {
   readonly code: string;
   readonly severity: 'refusal' | 'decision' | 'warning' | 'note';
   readonly detail: string;
+  /** What exactly is to be decided, as one allergen or one day; null where the code says it all. */
+  readonly subject: string | null;
   readonly facts: Readonly<Record<string, unknown>>;
 }

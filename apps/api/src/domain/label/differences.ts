@@ -34,6 +34,7 @@ const allergenDifferences = ({ designed, made }: Compared): LabelFinding[] => {
         'differs-allergen',
         `${allergen} is in the lots that were used, but not in the recipe as designed.`,
         { allergen },
+        allergen,
       ),
     ),
     ...gone.map((allergen) =>
@@ -53,7 +54,7 @@ const dateDifferences = ({ designedLast, madeLast }: Compared): LabelFinding[] =
     `The lot’s date ${madeLast.toString()} is later than the recipe’s life allows ` +
     `(${designedLast.toString()}).`;
   const facts = { made: madeLast.toString(), designed: designedLast.toString() };
-  return [finding('decision', 'differs-date', detail, facts)];
+  return [finding('decision', 'differs-date', detail, facts, facts.made)];
 };
 
 const nameOf = (names: Readonly<Record<string, string>>): string => Object.values(names)[0] ?? '?';

@@ -1,5 +1,6 @@
+export { acceptances, answering, blocking, type Accepted, type Acceptances } from './acceptance';
 export type { LabelAsk, LabelSettings, NutritionSettings, Operator } from './ask';
-export { blocking, composeLabel, type ComposedLabel } from './compose';
+export { composeLabel, type ComposedLabel } from './compose';
 export type {
   BlockKind,
   DateMark,

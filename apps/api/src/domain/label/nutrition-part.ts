@@ -5,11 +5,10 @@ import {
   europeanDuty,
   missingForUs,
   mixNutrition,
-  servingOfPieces,
+  servingOf,
   usPanel,
   type MixNutrition,
   type NutritionDuty,
-  type Serving,
 } from '../nutrition';
 import type { LabelAsk } from './ask';
 import type { LabelFinding, NutritionPanel } from './content';
@@ -44,18 +43,13 @@ const dutyOf = ({ market, settings }: LabelAsk): NutritionDuty => {
 const panelsOf = (ask: LabelAsk, { per100g }: MixNutrition): NutritionPanel[] => {
   const { nutrition, pack } = ask.settings;
   if (ask.market.nutrition === 'per_serving') {
-    const panel = usPanel(per100g, { serving: usServing(ask), netG: pack.netG });
+    const { pieceG, candyKind: kind, preferMorePieces: preferMore } = nutrition;
+    const { netG } = pack;
+    const panel = usPanel(per100g, { ...servingOf({ netG, pieceG, kind, preferMore }), netG });
     return panel ? [panel] : [];
   }
   const panels = ask.languages.map((language) => euPanel(per100g, { ...nutrition, language }));
   return panels.filter((panel) => panel !== null);
-};
-
-/** A pack without pieces of its own is taken as one serving. */
-const usServing = ({ settings }: LabelAsk): Serving => {
-  const { pieceG, candyKind, preferMorePieces } = settings.nutrition;
-  if (!pieceG?.greaterThan(0)) return { pieces: 1, grams: settings.pack.netG };
-  return servingOfPieces(pieceG, candyKind, preferMorePieces);
 };
 
 const EU_NEEDED = [

@@ -23,11 +23,15 @@ export interface MarketRules {
   readonly tail: { readonly underPercent: Decimal; readonly lead: boolean };
   /** Lists of compounds under 2 % may be left out (Annex VII Part E, point 2). */
   readonly compoundListsMayBeLeftOut: boolean;
+  /** Fruits, spices, oils and substitutes may stand together (Annex VII Part A, points 4 to 9). */
+  readonly groupsInList: boolean;
   readonly quid: boolean;
   readonly nutrition: 'per_100_g' | 'per_serving';
   readonly quantityStyle: 'metric' | 'ounces_and_metric';
   readonly typeSizes: 'x_height' | 'panel_area';
   readonly chocolate: 'directive_2000_36' | 'cfr_163';
+  /** An origin that is given calls for that of the primary ingredient. */
+  readonly originOfPrimary: boolean;
   readonly milkSolidsStatement: boolean;
   readonly mayUseEMark: boolean;
   /** Languages that one label must at least speak one of; null when the state decides. */
@@ -55,11 +59,13 @@ const EU: MarketRules = {
   waterOmittedUpToPercent: new Decimal(5),
   tail: { underPercent: new Decimal(2), lead: false },
   compoundListsMayBeLeftOut: true,
+  groupsInList: true,
   quid: true,
   nutrition: 'per_100_g',
   quantityStyle: 'metric',
   typeSizes: 'x_height',
   chocolate: 'directive_2000_36',
+  originOfPrimary: true,
   milkSolidsStatement: false,
   mayUseEMark: true,
   language: null,
@@ -102,11 +108,13 @@ const US: MarketRules = {
   waterOmittedUpToPercent: new Decimal(0),
   tail: { underPercent: new Decimal(2), lead: true },
   compoundListsMayBeLeftOut: false,
+  groupsInList: false,
   quid: false,
   nutrition: 'per_serving',
   quantityStyle: 'ounces_and_metric',
   typeSizes: 'panel_area',
   chocolate: 'cfr_163',
+  originOfPrimary: false,
   milkSolidsStatement: false,
   mayUseEMark: false,
   language: 'en',

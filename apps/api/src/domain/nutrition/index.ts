@@ -31,9 +31,11 @@ export {
 } from './us-rounding';
 export {
   REFERENCE_AMOUNTS_G,
+  servingOf,
   servingOfPackage,
   servingOfPieces,
   servingsPerContainer,
   type CandyKind,
+  type PackedFood,
   type Serving,
 } from './us-serving';

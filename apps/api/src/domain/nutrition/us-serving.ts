@@ -11,7 +11,10 @@ export const REFERENCE_AMOUNTS_G = {
 export type CandyKind = keyof typeof REFERENCE_AMOUNTS_G;
 
 export interface Serving {
+  /** Pieces of one serving; 0 when it is a package or a part of one. */
   readonly pieces: number;
+  /** As `1 package` or `1/3 package`, where there are no pieces to count. */
+  readonly measure?: string;
   readonly grams: Decimal;
 }
 
@@ -41,6 +44,39 @@ export const servingOfPackage = (netG: Decimal, kind: CandyKind): PackageServing
   const share = netG.dividedBy(REFERENCE_AMOUNTS_G[kind]);
   if (share.lessThan(2)) return 'one_serving';
   return share.lessThanOrEqualTo(3) ? 'dual_column' : 'several';
+};
+
+/** Parts of a package that 21 CFR 101.9(b)(5) lets a household measure name (from memory). */
+const PARTS = [2, 3, 4, 5, 6, 8, 10, 12, 16] as const;
+
+/** A package without pieces, as a bar: the part of it nearest the reference amount. */
+const servingOfPart = (netG: Decimal, kind: CandyKind): Serving => {
+  const away = (part: number): Decimal =>
+    netG.dividedBy(part).minus(REFERENCE_AMOUNTS_G[kind]).abs();
+  const part = PARTS.reduce<number>((a, b) => (away(b).lessThan(away(a)) ? b : a), PARTS[0]);
+  return { pieces: 0, measure: `1/${part} package`, grams: netG.dividedBy(part) };
+};
+
+export interface PackedFood {
+  readonly netG: Decimal;
+  /** Weight of one piece; null for a bar or a bag of many small ones. */
+  readonly pieceG: Decimal | null;
+  readonly kind: CandyKind;
+  readonly preferMore: boolean;
+}
+
+/** The serving of a package that is sold singly, and whether it shows a column of its own. */
+export const servingOf = (food: PackedFood): { serving: Serving; dualColumn: boolean } => {
+  const { netG, kind, preferMore } = food;
+  const pieceG = food.pieceG?.greaterThan(0) ? food.pieceG : null;
+  const size = servingOfPackage(netG, kind);
+  if (size === 'one_serving') {
+    const pieces = pieceG ? roundTo(netG.dividedBy(pieceG), 0).toNumber() : 0;
+    const measure = pieces > 0 ? {} : { measure: '1 package' };
+    return { serving: { pieces, ...measure, grams: netG }, dualColumn: false };
+  }
+  const serving = pieceG ? servingOfPieces(pieceG, kind, preferMore) : servingOfPart(netG, kind);
+  return { serving, dualColumn: size === 'dual_column' };
 };
 
 /** "about 8", by 101.9(b)(8): halves between two and five, whole numbers above. */

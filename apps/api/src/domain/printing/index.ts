@@ -1,4 +1,5 @@
 export type { PrintingRefusal } from './refusals';
+export { readStock } from './read-stock';
 export {
   checkStock,
   labelSize,

@@ -32,6 +32,7 @@ export {
   type IngredientNode,
   type VegetableFat,
 } from './ingredient';
+export { GROUP_KINDS, type Grouping, type GroupKind } from './grouping';
 export { LANGUAGES, type FullText, type Language, type LocalText } from './language';
 export { NUTRIENTS, type Nutrient, type NutritionPer100g } from './nutrition';
 export { parseSpecification, type Parsed } from './parse';

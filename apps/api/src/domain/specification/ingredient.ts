@@ -1,5 +1,6 @@
 import type { Decimal } from '../units';
 import type { AllergenOrigin } from './allergen-codes';
+import type { Grouping } from './grouping';
 import type { LocalText } from './language';
 
 /** Functional classes of Regulation (EU) No 1169/2011, Annex VII Part C. */
@@ -61,6 +62,8 @@ export interface IngredientFlags {
   readonly processingAid?: boolean;
   readonly fullyHydrogenated?: boolean;
   readonly partlyHydrogenated?: boolean;
+  /** A mixture whose parts vary (Annex VII Part A, points 4, 5, 8 and 9): said with its list. */
+  readonly varyingProportions?: boolean;
   /** Animal fat other than milk fat; barred from chocolate. */
   readonly otherAnimalFat?: boolean;
   /** Flour or starch; barred from chocolate. */
@@ -78,6 +81,7 @@ export interface IngredientNode {
   readonly additive?: Additive;
   readonly flavouring?: Flavouring;
   readonly vegetableFat?: VegetableFat;
+  readonly group?: Grouping;
   readonly origins: readonly AllergenOrigin[];
   readonly flags: IngredientFlags;
   /** In the supplier's order, which is descending weight when percentages are kept back. */

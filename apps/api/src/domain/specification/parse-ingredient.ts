@@ -8,6 +8,7 @@ import {
   type IngredientFlags,
   type IngredientNode,
 } from './ingredient';
+import { GROUP_KINDS, type Grouping } from './grouping';
 import { LANGUAGES, type LocalText } from './language';
 import type { JsonReader } from './reader';
 
@@ -18,12 +19,13 @@ export const MOST_PARTS = 60;
 export const INGREDIENT_FLAGS = [
   'addedWater', 'volatile', 'polyol', 'sugar', 'aspartame', 'definedInUnionLaw', 'spiceMix',
   'needsNoList', 'characterises', 'flavouringUse', 'liquorice', 'processingAid',
-  'fullyHydrogenated', 'partlyHydrogenated', 'otherAnimalFat', 'flourOrStarch',
+  'fullyHydrogenated', 'partlyHydrogenated', 'varyingProportions', 'otherAnimalFat',
+  'flourOrStarch',
 ] as const satisfies readonly (keyof IngredientFlags)[]; // prettier-ignore
 
 const FIELDS = [
-  'names', 'usName', 'percent', 'additive', 'flavouring', 'vegetableFat', 'origins', 'flags',
-  'parts',
+  'names', 'usName', 'percent', 'additive', 'flavouring', 'vegetableFat', 'group', 'origins',
+  'flags', 'parts',
 ] as const; // prettier-ignore
 
 export const readLocalText = (reader: JsonReader): LocalText => {
@@ -72,6 +74,14 @@ const readOrigin = (reader: JsonReader): AllergenOrigin => {
   };
 };
 
+const readGroup = (reader: JsonReader): Grouping => {
+  const field = reader.fields(['kind', 'memberNames']);
+  return {
+    kind: field('kind').oneOf(GROUP_KINDS) ?? 'fruit',
+    memberNames: field('memberNames').isMissing ? null : readLocalText(field('memberNames')),
+  };
+};
+
 const readFlags = (reader: JsonReader): IngredientFlags => {
   if (reader.isMissing) return {};
   const field = reader.fields(INGREDIENT_FLAGS);
@@ -90,6 +100,20 @@ const checkParts = (reader: JsonReader, parts: readonly IngredientNode[]): void 
 
 const key = (names: LocalText): string[] =>
   Object.entries(names).map(([language, name]) => `${language}:${name.toLowerCase()}`);
+
+/** What only some ingredients have. */
+const readParticulars = (
+  field: (name: (typeof FIELDS)[number]) => JsonReader,
+): Pick<IngredientNode, 'usName' | 'additive' | 'flavouring' | 'vegetableFat' | 'group'> => {
+  const fat = field('vegetableFat').isMissing ? null : field('vegetableFat').oneOf(VEGETABLE_FATS);
+  return {
+    ...(field('usName').isMissing ? {} : { usName: field('usName').text() }),
+    ...(field('additive').isMissing ? {} : { additive: readAdditive(field('additive')) }),
+    ...(field('flavouring').isMissing ? {} : { flavouring: readFlavouring(field('flavouring')) }),
+    ...(fat === null ? {} : { vegetableFat: fat }),
+    ...(field('group').isMissing ? {} : { group: readGroup(field('group')) }),
+  };
+};
 
 /** Reads one ingredient and what it is made of. `above` holds the names on the way down to it. */
 export const readIngredient = (
@@ -113,15 +137,10 @@ export const readIngredient = (
   if (level === 0 && !field('percent').isMissing) {
     field('percent').problem('must not be given for the ingredient itself');
   }
-  const usName = field('usName').isMissing ? null : field('usName').text();
-  const fat = field('vegetableFat').isMissing ? null : field('vegetableFat').oneOf(VEGETABLE_FATS);
   return {
     names,
-    ...(usName === null ? {} : { usName }),
+    ...readParticulars(field),
     percent: field('percent').figureOrNull(100),
-    ...(field('additive').isMissing ? {} : { additive: readAdditive(field('additive')) }),
-    ...(field('flavouring').isMissing ? {} : { flavouring: readFlavouring(field('flavouring')) }),
-    ...(fat === null ? {} : { vegetableFat: fat }),
     origins: field('origins').list(12).map(readOrigin),
     flags: readFlags(field('flags')),
     parts,

@@ -1,9 +1,11 @@
 import { Temporal } from 'temporal-polyfill';
 import { declare, finding, type Declaration } from '../../domain/declaration';
 import {
+  acceptances,
   blocking,
   composeLabel,
   differences,
+  type Acceptances,
   type ComposedLabel,
   type LabelAsk,
   type LabelFinding,
@@ -19,6 +21,7 @@ import { optionalDayFromDb } from '../../platform/database/days';
 import { loadWorkshop } from '../workshop';
 import { decisionsFor } from './contact-decisions.queries';
 import { designedOf } from './designed';
+import { interchangeableOf } from './interchangeable';
 import { itemSettings, labelSettings, sharedLine, workshopSettings } from './label-settings';
 import type { LabelSettingsDto } from './label-settings.dto';
 import { eMarkEarned, lotToLabel, shellMassG, type LabelledLot } from './lot-facts';
@@ -28,7 +31,7 @@ export interface Wanted {
   readonly market?: string | undefined;
   readonly languages?: readonly string[] | undefined;
   readonly price?: PriceMark | null;
-  readonly accepted?: ReadonlySet<string>;
+  readonly accepted?: Acceptances;
 }
 
 export interface LotLabel extends ComposedLabel {
@@ -80,7 +83,10 @@ const askOf = async (
     market: MARKETS[market],
     languages: [...new Set(languages)] as Language[],
     mix: await madeMix(tx, lot),
-    settings: labelSettings(dto, lot.item, await eMarkEarned(tx, lot.id)),
+    settings: labelSettings(dto, lot.item, {
+      eMarkEarned: await eMarkEarned(tx, lot.id),
+      interchangeable: await interchangeableOf(tx, dto),
+    }),
     operator: workshop,
     lotCode: lot.code,
     madeOn: Temporal.PlainDate.from(optionalDayFromDb(lot.madeOn) ?? ''),
@@ -107,7 +113,7 @@ export const composeForLot = async (
   const lot = await lotToLabel(tx, code);
   const workshop = await loadWorkshop(tx);
   const ask = await askOf(tx, lot, workshop, today, wanted);
-  const accepted = wanted.accepted ?? new Set<string>();
+  const accepted = wanted.accepted ?? acceptances([]);
   const composed = composeLabel(ask, accepted);
   const recipe = await designedOf(tx, lot);
   const designed = recipe

@@ -18,6 +18,9 @@ export class FindingView {
   })
   severity: string;
 
+  @Text({ nullable: true, description: 'What is to be decided, as one allergen or one day' })
+  subject: string | null;
+
   @Text()
   detail: string;
 

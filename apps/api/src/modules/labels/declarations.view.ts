@@ -18,9 +18,16 @@ export const contactView = (assessment: ContactAssessment): ContactView => ({
   sources: assessment.sources.map(sourceText),
 });
 
-export const findingView = ({ code, severity, detail, facts }: LabelFinding): FindingView => ({
+export const findingView = ({
   code,
   severity,
+  subject,
+  detail,
+  facts,
+}: LabelFinding): FindingView => ({
+  code,
+  severity,
+  subject,
   detail,
   facts: { ...facts },
 });

@@ -14,7 +14,7 @@ export interface Designed {
 }
 
 /** The approved specification of each item that was approved last. */
-const newestSpecifications = async (
+export const newestSpecifications = async (
   tx: Tx,
   itemIds: readonly string[],
 ): Promise<Map<string, Specification>> => {

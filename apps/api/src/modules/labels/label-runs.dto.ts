@@ -17,11 +17,20 @@ export class AcceptedDto {
   @Text({ max: 60, description: 'Code of a finding that waits for a decision' })
   code: string;
 
+  @Text({
+    optional: true,
+    nullable: true,
+    max: 60,
+    description: 'Its subject, as one allergen: a decision on milk says nothing of hazelnut',
+  })
+  subject?: string | null;
+
   @Text({ max: 500 })
   reason: string;
 }
 
-export class PrintLabelsDto {
+/** Labels to look at or to print. */
+export class LabelsDto {
   @Choice(LABEL_FORMS)
   form: string;
 

@@ -1,42 +1,30 @@
 import { Injectable } from '@nestjs/common';
-import { printLabels } from '../../documents';
-import { blocking, type LabelContent } from '../../domain/label';
-import type { LabelStock } from '../../domain/printing';
-import type { Tx } from '../../platform/database/prisma';
+import { answering } from '../../domain/label';
 import { type By, Transactions } from '../../platform/database/transactions';
+import type { Tx } from '../../platform/database/prisma';
 import { writeJournal } from '../../platform/journal/journal';
-import { orNotFound, orRefuse, RefusalError } from '../../platform/problems';
-import { composeForLot, type LotLabel } from './compose-for-lot';
+import { orNotFound, RefusalError } from '../../platform/problems';
 import { namesOf } from './contact-decisions.queries';
-import { findingView } from './declarations.view';
-import { workshopSettings } from './label-settings';
+import {
+  decisionOf,
+  drawPaper,
+  planPaper,
+  printsTheSame,
+  type DrawnPaper,
+  type LabelPaper,
+} from './label-paper';
 import { keepRun, labelRunView, pdfOfRun, runsOf } from './label-runs.repository';
-import type { LabelRunView, PrintLabelsDto } from './label-runs.dto';
-import { drawLegendCard } from './legend-card';
-import { priceMark } from './price-mark';
-import { labelSymbols } from './symbols';
+import type { LabelRunView, LabelsDto } from './label-runs.dto';
 
-/** Until the workshop has said what it prints on: a roll that holds a long list. */
-const USUAL_STOCK: LabelStock = { kind: 'roll', widthMm: 100, marginMm: 3 };
+interface Drawn extends DrawnPaper {
+  readonly paper: LabelPaper;
+}
 
-/** Prepacked for direct sale asks for the name and the list of ingredients, nothing more. */
-const DIRECT_SALE_BLOCKS = ['name', 'ingredients', 'contains', 'precaution'];
+/** Drawn a second time when the lots changed meanwhile; after so many times a person looks. */
+const MOST_DRAWINGS = 3;
 
-const directSale = (content: LabelContent): LabelContent => ({
-  ...content,
-  blocks: content.blocks.filter((block) => DIRECT_SALE_BLOCKS.includes(block.kind)),
-  quantity: null,
-  nutrition: [],
-});
-
-const keptBack = (label: LotLabel, accepted: ReadonlySet<string>): RefusalError => {
-  const open = blocking(label.findings, accepted);
-  return new RefusalError({
-    code: 'label-kept-back',
-    detail: open.map((finding) => finding.detail).join(' '),
-    facts: { lotCode: label.lot.code, findings: open.map(findingView) },
-  });
-};
+/** Something that the label says changed between its drawing and its booking. */
+class OutOfDate extends Error {}
 
 @Injectable()
 export class LabelRunsService {
@@ -57,56 +45,63 @@ export class LabelRunsService {
     );
   }
 
-  print(lotCode: string, dto: PrintLabelsDto): Promise<LabelRunView> {
-    return this.transactions.book(async (tx, by) => {
-      const accepted = new Set((dto.accepted ?? []).map(({ code }) => code));
-      const label = await composeForLot(tx, lotCode, by.today, {
-        market: dto.market,
-        languages: dto.languages,
-        price: await priceMark(tx, lotCode, dto.price),
-        accepted,
-      });
-      if (!label.content) throw keptBack(label, accepted);
-      const run = await keepRun(tx, by, {
-        lotId: label.lot.id,
-        form: dto.form,
-        market: label.ask.market.code,
-        languages: label.ask.languages,
-        copies: dto.copies,
-        accepted: dto.accepted ?? [],
-        ...(await this.draw(tx, by, label, label.content, dto)),
-      });
-      await writeJournal(tx, by, {
-        action: 'labels.printed',
-        subjectKind: 'lot',
-        subjectId: lotCode,
-        detail: { form: dto.form, copies: dto.copies, sha256: run.pdfSha256 },
-      });
-      return labelRunView(run, by.userName);
-    });
+  /** The very bytes that `print` would put on record today for the same wishes; nothing is kept. */
+  async preview(lotCode: string, dto: LabelsDto): Promise<Buffer> {
+    return (await this.draw(lotCode, dto)).pdf;
   }
 
-  private async draw(
+  /** Draws outside the transaction, and books only what still holds inside it. */
+  async print(lotCode: string, dto: LabelsDto): Promise<LabelRunView> {
+    for (let drawing = 1; ; drawing += 1) {
+      try {
+        return await this.transactions.bookPrepared(
+          () => this.draw(lotCode, dto),
+          (tx, by, drawn) => this.keep(tx, by, lotCode, dto, drawn),
+        );
+      } catch (error) {
+        if (!(error instanceof OutOfDate)) throw error;
+        if (drawing < MOST_DRAWINGS) continue;
+        throw new RefusalError({
+          code: 'label-kept-back',
+          detail: `Lot ${lotCode} changed while its label was drawn. Look at it and print again.`,
+        });
+      }
+    }
+  }
+
+  private async draw(lotCode: string, dto: LabelsDto): Promise<Drawn> {
+    const { paper } = await this.transactions.read(async (tx) =>
+      planPaper(tx, lotCode, await this.transactions.today(tx), dto),
+    );
+    return { paper, ...(await drawPaper(paper)) };
+  }
+
+  private async keep(
     tx: Tx,
     by: By,
-    label: LotLabel,
-    composed: LabelContent,
-    dto: PrintLabelsDto,
-  ): Promise<{ content: object; pdf: Buffer }> {
-    if (dto.form === 'legend_card') return drawLegendCard(tx, by, label, dto);
-    const content = dto.form === 'direct_sale_label' ? directSale(composed) : composed;
-    const stock = (dto.stock ??
-      workshopSettings(label.workshop).stock ??
-      USUAL_STOCK) as LabelStock;
-    const symbols = labelSymbols(label.settings.symbol, label.lot.item.gtin, content);
-    const head = {
-      title: `${label.lot.item.name} ${content.lotMark}`,
-      language: content.languages[0] ?? 'en',
-      author: label.workshop.name,
-      createdAt: by.at,
-    };
-    const printed = await printLabels([{ content, symbols, copies: dto.copies }], stock, head);
-    const { pdf, xHeightsMm } = orRefuse(printed);
-    return { content: { content, stock, symbols, xHeightMm: xHeightsMm[0] }, pdf };
+    lotCode: string,
+    dto: LabelsDto,
+    drawn: Drawn,
+  ): Promise<LabelRunView> {
+    const { label, paper } = await planPaper(tx, lotCode, by.today, dto);
+    if (!printsTheSame(paper, drawn.paper)) throw new OutOfDate();
+    const accepted = (dto.accepted ?? []).map((entry) => ({ ...entry, ...decisionOf(entry) }));
+    const run = await keepRun(tx, by, {
+      lotId: label.lot.id,
+      form: dto.form,
+      market: label.ask.market.code,
+      languages: label.ask.languages,
+      copies: dto.copies,
+      accepted: answering(accepted, label.findings),
+      content: drawn.content,
+      pdf: drawn.pdf,
+    });
+    await writeJournal(tx, by, {
+      action: 'labels.printed',
+      subjectKind: 'lot',
+      subjectId: lotCode,
+      detail: { form: dto.form, copies: dto.copies, sha256: run.pdfSha256 },
+    });
+    return labelRunView(run, by.userName);
   }
 }

@@ -1,52 +1,30 @@
-import { CHOCOLATE_KINDS } from '../../domain/specification';
+import { AMERICAN_CHOCOLATES } from '../../domain/chocolate-law';
+import { CHOCOLATE_KINDS, GROUP_KINDS } from '../../domain/specification';
 import {
   Choice,
   Choices,
   DecimalText,
   Flag,
   Grams,
+  Id,
   Ids,
   JsonObject,
+  ListOf,
   Nested,
   Whole,
 } from '../../platform/dto';
 import { LANGUAGES, MARKETS } from '../workshop';
+import { NutritionSettingsDto } from './nutrition-settings.dto';
 
 const words = { description: 'A text by language, as { "en": "…" }' } as const;
 
-export class NutritionSettingsDto {
-  @Flag({ description: 'Printed also where no duty asks for it' })
-  always: boolean;
+/** Two items that stand in for each other: "contains … and/or …" under 2 %. */
+export class InterchangeableDto {
+  @Id()
+  itemId: string;
 
-  @Grams({ nullable: true })
-  portionGrams: string | null;
-
-  @Flag()
-  referenceIntakes: boolean;
-
-  @Flag()
-  fibre: boolean;
-
-  @Flag({ description: 'The salt is only what the ingredients hold by nature' })
-  naturalSaltOnly: boolean;
-
-  @Flag({ description: 'A nutrition or health claim is made: no exemption holds' })
-  makesClaim: boolean;
-
-  @Flag({ description: 'Small quantities, directly to the consumer or to local shops' })
-  smallLocalMaker: boolean;
-
-  @Flag({ description: 'Exempt by 21 CFR 101.9(j)' })
-  usSmallBusiness: boolean;
-
-  @Choice(['candy', 'hard_candy', 'baking_candy', 'after_dinner', 'marshmallow'])
-  candyKind: string;
-
-  @Grams({ nullable: true, description: 'Weight of one piece, for servings' })
-  pieceGrams: string | null;
-
-  @Flag()
-  preferMorePieces: boolean;
+  @Id()
+  orItemId: string;
 }
 
 /** How an item is labelled. */
@@ -60,6 +38,12 @@ export class LabelSettingsDto {
   @Choice(CHOCOLATE_KINDS, { nullable: true, description: 'For the legal name chocolate' })
   chocolateKind: string | null;
 
+  @Choice(AMERICAN_CHOCOLATES, {
+    nullable: true,
+    description: 'Name in the United States; left empty, the one that follows from the kind',
+  })
+  americanChocolate: string | null;
+
   @Flag({ description: 'For an assortment: nothing but chocolates lies in it' })
   onlyChocolates: boolean;
 
@@ -71,6 +55,20 @@ export class LabelSettingsDto {
 
   @Ids({ description: 'Items whose quantity is stated because the name speaks of them' })
   quantifiedItemIds: string[];
+
+  @Choices(GROUP_KINDS, {
+    description: 'Kinds that the list names together (Annex VII Part A, points 4, 5, 8 and 9)',
+  })
+  listGroups: string[];
+
+  @Flag({ description: 'Grouped oils and fats are said to be in varying proportions' })
+  oilsVary: boolean;
+
+  @ListOf(() => InterchangeableDto, {
+    max: 20,
+    description: 'Pairs that the list names as “and/or” (Annex VII Part A, point 7)',
+  })
+  interchangeable: InterchangeableDto[];
 
   @DecimalText({ places: 2, description: 'Largest surface of the pack' })
   largestSurfaceCm2: string;
@@ -101,6 +99,18 @@ export class LabelSettingsDto {
 
   @JsonObject({ ...words, nullable: true, description: 'Statement of origin by language' })
   origin: Record<string, unknown> | null;
+
+  @Choice(['unset', 'same', 'differs'], {
+    description: 'Whether the primary ingredient comes from the origin that is given',
+  })
+  primaryOrigin: string;
+
+  @JsonObject({
+    ...words,
+    nullable: true,
+    description: 'Origin of the primary ingredient by language, where it differs',
+  })
+  primaryOriginText: Record<string, unknown> | null;
 
   @Flag()
   protectiveAtmosphere: boolean;

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { checkStock, type LabelStock } from '../../domain/printing';
+import { readStock } from '../../domain/printing';
 import { ALLERGENS, JsonReader, readLocalText, type Problem } from '../../domain/specification';
 import type { Prisma } from '../../generated/prisma/client';
 import { Transactions } from '../../platform/database/transactions';
@@ -18,7 +18,7 @@ import type {
 const refuseWrongTexts = (dto: LabelSettingsDto): void => {
   const problems: Problem[] = [];
   readLocalText(new JsonReader(dto.names, '/names', problems));
-  for (const field of ['storage', 'origin'] as const) {
+  for (const field of ['storage', 'origin', 'primaryOriginText'] as const) {
     const value = dto[field];
     if (value === null || Object.keys(value).length === 0) continue;
     readLocalText(new JsonReader(value, `/${field}`, problems));
@@ -80,7 +80,7 @@ export class LabelSettingsService {
   }
 
   changeWorkshop(seen: number, dto: WorkshopLabelSettingsDto): Promise<WorkshopLabelSettingsView> {
-    if (dto.stock !== null) orRefuse(checkStock(dto.stock as unknown as LabelStock));
+    if (dto.stock !== null) orRefuse(readStock(dto.stock));
     refuseProblems(
       dto.sharedLines.flatMap(({ allergen }, index) =>
         (ALLERGENS as readonly string[]).includes(allergen)

@@ -1,61 +1,18 @@
-import type { LegalName } from '../../domain/chocolate-law';
+import type { AmericanChocolate, LegalName } from '../../domain/chocolate-law';
 import type { SharedLine } from '../../domain/cross-contact';
 import type { LabelSettings } from '../../domain/label';
 import type { CandyKind } from '../../domain/nutrition';
-import type { Allergen, ChocolateKind } from '../../domain/specification';
+import type { Interchangeable } from '../../domain/declaration';
+import type { Allergen, ChocolateKind, GroupKind } from '../../domain/specification';
 import { Decimal } from '../../domain/units';
 import type { Item, Prisma } from '../../generated/prisma/client';
 import { optionalDecimalFromDb } from '../../platform/database/decimals';
 import type { LabelSettingsDto } from './label-settings.dto';
+import { USUAL_SETTINGS, USUAL_WORKSHOP } from './usual-settings';
 import type { SharedLineDto, WorkshopLabelSettingsDto } from './workshop-label-settings.dto';
 
 /** Key of this slice among the settings of the workshop and of an item. */
 export const SETTINGS_KEY = 'labels';
-
-/** An item until someone has said otherwise: nothing is named, nothing is left off. */
-export const USUAL_SETTINGS: LabelSettingsDto = {
-  names: {},
-  legalName: 'confectionery',
-  chocolateKind: null,
-  onlyChocolates: false,
-  listForm: 'nested',
-  additiveForm: 'name',
-  quantifiedItemIds: [],
-  largestSurfaceCm2: '100',
-  panelAreaCm2: '100',
-  packForm: 'loose',
-  netGrams: null,
-  pieceCount: null,
-  largeUnit: 'kg',
-  eMark: false,
-  dateForm: 'full',
-  storage: {},
-  origin: null,
-  protectiveAtmosphere: false,
-  symbol: 'own_qr',
-  sittingGrams: '50',
-  market: null,
-  languages: null,
-  nutrition: {
-    always: false,
-    portionGrams: null,
-    referenceIntakes: false,
-    fibre: true,
-    naturalSaltOnly: false,
-    makesClaim: false,
-    smallLocalMaker: false,
-    usSmallBusiness: false,
-    candyKind: 'candy',
-    pieceGrams: null,
-    preferMorePieces: false,
-  },
-};
-
-export const USUAL_WORKSHOP: WorkshopLabelSettingsDto = {
-  sharedLines: [],
-  stock: null,
-  toleratedPoints: '2',
-};
 
 const storedUnder = (settings: Prisma.JsonValue): object | null => {
   if (typeof settings !== 'object' || settings === null || Array.isArray(settings)) return null;
@@ -81,7 +38,13 @@ const optional = (text: string | null): Decimal | null =>
 const legalNameOf = (dto: LabelSettingsDto): LegalName => {
   switch (dto.legalName) {
     case 'chocolate':
-      return { kind: 'chocolate', chocolate: (dto.chocolateKind ?? 'chocolate') as ChocolateKind };
+      return {
+        kind: 'chocolate',
+        chocolate: (dto.chocolateKind ?? 'chocolate') as ChocolateKind,
+        ...(dto.americanChocolate === null
+          ? {}
+          : { american: dto.americanChocolate as AmericanChocolate }),
+      };
     case 'assortment':
       return { kind: 'assortment', onlyChocolates: dto.onlyChocolates };
     case 'filled_chocolate':
@@ -92,13 +55,30 @@ const legalNameOf = (dto: LabelSettingsDto): LegalName => {
   }
 };
 
-/** Settings as the engine takes them. `eMarkEarned` comes from the lot's weighings. */
+/** The pack and its net weight: as set, or else what the item weighs by its master data. */
+export const packOf = (
+  dto: LabelSettingsDto,
+  item: Pick<Item, 'nominalMassG'>,
+): LabelSettings['pack'] => ({
+  netG: optional(dto.netGrams) ?? optionalDecimalFromDb(item.nominalMassG) ?? new Decimal(0),
+  form: dto.packForm as LabelSettings['pack']['form'],
+  count: dto.pieceCount,
+  largeUnit: dto.largeUnit === 'g' ? 'g' : 'kg',
+});
+
+/** What the settings can't know by themselves: of the lot, and of other items. */
+export interface SettingsFacts {
+  /** The lot's packs were weighed and accepted. */
+  readonly eMarkEarned: boolean;
+  readonly interchangeable: readonly Interchangeable[];
+}
+
+/** Settings as the engine takes them. */
 export const labelSettings = (
   dto: LabelSettingsDto,
   item: Pick<Item, 'nominalMassG'>,
-  eMarkEarned: boolean,
+  { eMarkEarned, interchangeable }: SettingsFacts,
 ): LabelSettings => {
-  const net = optional(dto.netGrams) ?? optionalDecimalFromDb(item.nominalMassG);
   const { nutrition } = dto;
   return {
     names: dto.names,
@@ -106,18 +86,19 @@ export const labelSettings = (
     listForm: dto.listForm as LabelSettings['listForm'],
     additiveForm: dto.additiveForm as LabelSettings['additiveForm'],
     quantifiedItemIds: new Set(dto.quantifiedItemIds),
+    groups: { kinds: new Set(dto.listGroups as GroupKind[]), oilsVary: dto.oilsVary },
+    interchangeable,
     largestSurfaceCm2: new Decimal(dto.largestSurfaceCm2),
     panelAreaCm2: new Decimal(dto.panelAreaCm2),
-    pack: {
-      netG: net ?? new Decimal(0),
-      form: dto.packForm as LabelSettings['pack']['form'],
-      count: dto.pieceCount,
-      largeUnit: dto.largeUnit === 'g' ? 'g' : 'kg',
-    },
+    pack: packOf(dto, item),
     eMarkEarned: dto.eMark && eMarkEarned,
     dateForm: dto.dateForm === 'shortest' ? 'shortest' : 'full',
     storage: dto.storage,
     origin: dto.origin,
+    primaryOrigin: {
+      state: dto.primaryOrigin as LabelSettings['primaryOrigin']['state'],
+      text: dto.primaryOriginText,
+    },
     protectiveAtmosphere: dto.protectiveAtmosphere,
     nutrition: {
       ...nutrition,

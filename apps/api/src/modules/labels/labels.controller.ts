@@ -2,6 +2,7 @@ import {
   Body,
   Controller,
   Get,
+  HttpCode,
   Param,
   ParseUUIDPipe,
   Post,
@@ -16,7 +17,7 @@ import { DeclarationsService } from './declarations.service';
 import { LabelRunsService } from './label-runs.service';
 import { ContactDecisionView, DecideContactDto } from './contact-decisions.dto';
 import { DeclarationQuery, DeclarationView } from './declarations.dto';
-import { LabelRunView, PrintLabelsDto } from './label-runs.dto';
+import { LabelRunView, LabelsDto } from './label-runs.dto';
 import { QuantityCheckView, WeighPacksDto } from './quantity-checks.dto';
 import { QuantityChecksService } from './quantity-checks.service';
 
@@ -63,8 +64,18 @@ export class LabelsController {
   @Allow('maker', 'seller')
   @Books()
   @ApiCreatedResponse({ type: LabelRunView })
-  print(@Param('code') code: string, @Body() dto: PrintLabelsDto): Promise<LabelRunView> {
+  print(@Param('code') code: string, @Body() dto: LabelsDto): Promise<LabelRunView> {
     return this.runs.print(code, dto);
+  }
+
+  /** Looks and keeps nothing: the bytes are those that printing the same today puts on record. */
+  @Post('label-previews')
+  @AllowReaders()
+  @HttpCode(200)
+  @ApiProduces('application/pdf')
+  @ApiOkResponse({ description: 'The PDF that a run of the same would be' })
+  async preview(@Param('code') code: string, @Body() dto: LabelsDto): Promise<StreamableFile> {
+    return pdfFile(await this.runs.preview(code, dto), 'label.pdf');
   }
 
   @Get('label-runs/:id/label.pdf')

@@ -1,19 +1,19 @@
 import {
-  legendCard,
   paperLanguage,
+  type CardSize,
   type LegendCardView,
   type PaperLanguage,
 } from '../../documents';
 import { counterPresence } from '../../domain/allergens';
+import { labelSize, readStock } from '../../domain/printing';
 import type { MarketRules } from '../../domain/market';
 import type { LocalText } from '../../domain/specification';
 import { allergenName } from '../../domain/words';
 import type { Item } from '../../generated/prisma/client';
 import type { Tx } from '../../platform/database/prisma';
-import type { By } from '../../platform/database/transactions';
 import { orRefuse } from '../../platform/problems';
 import type { LotLabel } from './compose-for-lot';
-import type { PrintLabelsDto } from './label-runs.dto';
+import type { LabelsDto } from './label-runs.dto';
 import { itemSettings } from './label-settings';
 import { specificationsBehind } from './behind.queries';
 
@@ -80,13 +80,29 @@ const pieceOf = async (
   };
 };
 
+export interface PlannedCard {
+  readonly view: LegendCardView;
+  readonly size: CardSize;
+  readonly language: PaperLanguage;
+}
+
+/** A5 across. */
+const USUAL_CARD: CardSize = { widthMm: 210, heightMm: 148 };
+
+/** A card is cut to one size: a die-cut stock of it, or the usual card. */
+const cardSize = (stock: LabelsDto['stock']): CardSize => {
+  if (stock === undefined) return USUAL_CARD;
+  const read = orRefuse(readStock(stock));
+  const { widthMm, heightMm = USUAL_CARD.heightMm } = labelSize(read);
+  return { widthMm, heightMm };
+};
+
 /** The card that lies in a box: its slots, its pieces and what they contain. */
-export const drawLegendCard = async (
+export const legendCardOf = async (
   tx: Tx,
-  by: By,
   label: LotLabel,
-  dto: PrintLabelsDto,
-): Promise<{ content: object; pdf: Buffer }> => {
+  dto: LabelsDto,
+): Promise<PlannedCard> => {
   const { lot, workshop, ask } = label;
   const language = paperLanguage(ask.languages);
   const slots = lot.batchId ? await slotsOf(tx, lot.batchId) : [];
@@ -105,9 +121,5 @@ export const drawLegendCard = async (
     lotMark: `L${lot.code}`,
     workshopName: workshop.name,
   };
-  const size = dto.stock
-    ? { widthMm: Number(dto.stock['widthMm']), heightMm: Number(dto.stock['heightMm']) }
-    : { widthMm: 210, heightMm: 148 };
-  const head = { title: view.boxName, language, author: workshop.name, createdAt: by.at };
-  return { content: view, pdf: orRefuse(await legendCard(view, size, head)) };
+  return { view, size: cardSize(dto.stock), language };
 };

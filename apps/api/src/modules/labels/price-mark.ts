@@ -3,7 +3,7 @@ import { unitPriceOf } from '../../domain/pricing';
 import { Decimal, roundTo } from '../../domain/units';
 import type { Tx } from '../../platform/database/prisma';
 import { loadWorkshop } from '../workshop';
-import { itemSettings, labelSettings } from './label-settings';
+import { itemSettings, packOf } from './label-settings';
 import { lotToLabel } from './lot-facts';
 
 /** Price and price per kilogram as printed; both are those of the net weight on the label. */
@@ -15,7 +15,7 @@ export const priceMark = async (
   if (price === undefined) return null;
   const { currency } = await loadWorkshop(tx);
   const { item } = await lotToLabel(tx, lotCode);
-  const { netG } = labelSettings(itemSettings(item), item, false).pack;
+  const { netG } = packOf(itemSettings(item), item);
   const gross = roundTo(new Decimal(price), 2);
   const shown = `${gross.toFixed(2)} ${currency}`;
   if (!netG.greaterThan(0)) return { price: shown, unitPrice: null };

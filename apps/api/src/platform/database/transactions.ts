@@ -92,6 +92,21 @@ export class Transactions {
     }
   }
 
+  /**
+   * A booking with slow work before it, as drawing a PDF: `prepare` runs before the transaction, so
+   * that none is held open for it, and not at all for a request that was booked already. What it
+   * read may have changed since: `work` must look again.
+   */
+  async bookPrepared<P, T extends object>(
+    prepare: () => Promise<P>,
+    work: (tx: Tx, by: By, prepared: P) => Promise<T>,
+  ): Promise<T> {
+    const earlier = await this.replayOf(currentClaim());
+    if (earlier !== undefined) return earlier as T;
+    const prepared = await prepare();
+    return this.book((tx, by) => work(tx, by, prepared));
+  }
+
   /** One consistent snapshot for a page that is put together from several queries. */
   async read<T>(work: (tx: Tx) => Promise<T>): Promise<T> {
     return this.database.client.$transaction(work, {

@@ -31,8 +31,20 @@ export const de: Catalogue = {
     naturalOf: 'natürliches {x}-Aroma',
     naturalOfWithOthers: 'natürliches {x}-Aroma mit anderen natürlichen Aromen',
     flavouring: 'Aroma',
+    inVaryingProportions: 'in veränderlichen Gewichtsanteilen',
+    andOr: 'enthält {a} und/oder {b}',
     assortedChocolates: 'Pralinenmischung',
     assortedFilledChocolates: 'Mischung aus gefüllter Schokolade',
+  },
+  // Annex VII Part A, points 4, 5, 8 and 9; from memory of the Regulation in this language.
+  groups: {
+    fruit: 'Obst',
+    vegetable: 'Gemüse',
+    mushroom: 'Pilze',
+    spice: 'Gewürze',
+    herb: 'Kräuter',
+    vegetable_oil: 'pflanzliche Öle',
+    vegetable_fat: 'pflanzliche Fette',
   },
   classes: {
     acid: 'Säuerungsmittel',

@@ -31,8 +31,20 @@ export const en = {
     naturalOf: 'natural {x} flavouring',
     naturalOfWithOthers: 'natural {x} flavouring with other natural flavourings',
     flavouring: 'flavouring',
+    inVaryingProportions: 'in varying proportions',
+    andOr: 'contains {a} and/or {b}',
     assortedChocolates: 'Assorted chocolates',
     assortedFilledChocolates: 'Assorted filled chocolates',
+  },
+  // Annex VII Part A, points 4, 5, 8 and 9; from memory of the Regulation in this language.
+  groups: {
+    fruit: 'fruit',
+    vegetable: 'vegetables',
+    mushroom: 'mushrooms',
+    spice: 'spices',
+    herb: 'herbs',
+    vegetable_oil: 'vegetable oils',
+    vegetable_fat: 'vegetable fats',
   },
   classes: {
     acid: 'acid',

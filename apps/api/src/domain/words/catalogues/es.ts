@@ -31,8 +31,20 @@ export const es: Catalogue = {
     naturalOf: 'aroma natural de {x}',
     naturalOfWithOthers: 'aroma natural de {x} con otros aromas naturales',
     flavouring: 'aroma',
+    inVaryingProportions: 'en proporción variable',
+    andOr: 'contiene {a} y/o {b}',
     assortedChocolates: 'Surtido de bombones',
     assortedFilledChocolates: 'Surtido de chocolates rellenos',
+  },
+  // Annex VII Part A, points 4, 5, 8 and 9; from memory of the Regulation in this language.
+  groups: {
+    fruit: 'frutas',
+    vegetable: 'hortalizas',
+    mushroom: 'setas',
+    spice: 'especias',
+    herb: 'hierbas aromáticas',
+    vegetable_oil: 'aceites vegetales',
+    vegetable_fat: 'grasas vegetales',
   },
   classes: {
     acid: 'acidulante',

@@ -32,8 +32,20 @@ export const fr: Catalogue = {
     naturalOf: 'arôme naturel de {x}',
     naturalOfWithOthers: 'arôme naturel de {x} avec autres arômes naturels',
     flavouring: 'arôme',
+    inVaryingProportions: 'en proportion variable',
+    andOr: 'contient {a} et/ou {b}',
     assortedChocolates: 'Assortiment de chocolats',
     assortedFilledChocolates: 'Assortiment de chocolats fourrés',
+  },
+  // Annex VII Part A, points 4, 5, 8 and 9; from memory of the Regulation in this language.
+  groups: {
+    fruit: 'fruits',
+    vegetable: 'légumes',
+    mushroom: 'champignons',
+    spice: 'épices',
+    herb: 'plantes aromatiques',
+    vegetable_oil: 'huiles végétales',
+    vegetable_fat: 'matières grasses végétales',
   },
   classes: {
     acid: 'acidifiant',

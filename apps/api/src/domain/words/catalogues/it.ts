@@ -29,8 +29,20 @@ export const it: Catalogue = {
     naturalOf: 'aroma naturale di {x}',
     naturalOfWithOthers: 'aroma naturale di {x} con altri aromi naturali',
     flavouring: 'aroma',
+    inVaryingProportions: 'in proporzione variabile',
+    andOr: 'contiene {a} e/o {b}',
     assortedChocolates: 'Cioccolatini assortiti',
     assortedFilledChocolates: 'Cioccolatini ripieni assortiti',
+  },
+  // Annex VII Part A, points 4, 5, 8 and 9; from memory of the Regulation in this language.
+  groups: {
+    fruit: 'frutta',
+    vegetable: 'ortaggi',
+    mushroom: 'funghi',
+    spice: 'spezie',
+    herb: 'erbe aromatiche',
+    vegetable_oil: 'oli vegetali',
+    vegetable_fat: 'grassi vegetali',
   },
   classes: {
     acid: 'acidificante',

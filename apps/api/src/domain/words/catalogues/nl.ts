@@ -30,8 +30,20 @@ export const nl: Catalogue = {
     naturalOf: 'natuurlijk {x}-aroma',
     naturalOfWithOthers: 'natuurlijk {x}-aroma met andere natuurlijke aroma’s',
     flavouring: 'aroma',
+    inVaryingProportions: 'in wisselende verhouding',
+    andOr: 'bevat {a} en/of {b}',
     assortedChocolates: 'Assortiment van chocolade',
     assortedFilledChocolates: 'Assortiment van gevulde chocolade',
+  },
+  // Annex VII Part A, points 4, 5, 8 and 9; from memory of the Regulation in this language.
+  groups: {
+    fruit: 'fruit',
+    vegetable: 'groenten',
+    mushroom: 'paddenstoelen',
+    spice: 'specerijen',
+    herb: 'kruiden',
+    vegetable_oil: 'plantaardige oliën',
+    vegetable_fat: 'plantaardige vetten',
   },
   classes: {
     acid: 'voedingszuur',
