@@ -80,5 +80,12 @@ export default tseslint.config(
     },
     rules: houseRules,
   },
+  {
+    // The web app's service worker.
+    files: ['apps/web/public/offline.js'],
+    languageOptions: {
+      globals: { self: 'readonly', caches: 'readonly', fetch: 'readonly' },
+    },
+  },
   importBoundaries,
 );

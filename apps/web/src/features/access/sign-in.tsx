@@ -21,9 +21,9 @@ const SignIn = () => {
     setError(undefined);
     try {
       const session = await must(api.POST('/api/session', { body: { name, password } }));
-      queries.clear();
+      // The shell watches the session: that query has to stay and be told, not be taken away.
+      queries.removeQueries({ predicate: ({ queryKey }) => queryKey[0] !== '/api/session' });
       queries.setQueryData(['/api/session', null], session);
-      await queries.invalidateQueries();
     } catch (cause) {
       setError(cause);
       setWorking(false);

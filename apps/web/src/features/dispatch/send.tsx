@@ -1,11 +1,9 @@
 import { Button } from '@mantine/core';
 import { useNavigate } from '@tanstack/react-router';
-import { useEffect, useState } from 'react';
-import { api, must } from '../../api/client';
+import { useState } from 'react';
 import { fieldErrors, ProblemError, problemCode } from '../../api/problem';
 import { useBooking } from '../../api/use-api';
 import { useList } from '../../api/use-list';
-import { useSearchText } from '../../app/use-address';
 import { useFormats } from '../../shared/formats/use-formats';
 import { useDraft } from '../../shared/offline/use-draft';
 import { useMessages } from '../../shared/language/catalogue';
@@ -15,10 +13,10 @@ import { Page, Section } from '../../shared/kit/page';
 import { ProblemNotice } from '../../shared/kit/problem-notice';
 import { CustomerPicker } from '../../shared/pickers/party-pickers';
 import { ScanField } from '../../shared/scan/scan-field';
-import { useScans } from '../../shared/scan/use-scans';
 import { dispatchMessages } from './messages';
-import { type SendLine, withLot } from './send-draft';
+import type { SendLine } from './send-draft';
 import { SendLines } from './send-lines';
+import { useScannedLots } from './use-scanned-lots';
 
 interface SendForm {
   readonly to: 'counter' | 'customer';
@@ -71,7 +69,6 @@ const Send = () => {
   const t = useMessages(dispatchMessages);
   const kit = useMessages(kitMessages);
   const formats = useFormats();
-  const firstLot = useSearchText('lot');
   const empty: SendForm = {
     to: 'counter',
     customerId: '',
@@ -83,24 +80,12 @@ const Send = () => {
   };
   const { value: form, change, clear } = useDraft('dispatch', empty);
   const put = (part: Partial<SendForm>): void => change((now) => ({ ...now, ...part }));
-  const [scanError, setScanError] = useState<unknown>();
   const boxes = useList('/api/lots', { kind: 'box', state: 'on_hand' }).rows;
   const pieces = useList('/api/lots', { kind: 'piece', state: 'on_hand' }).rows;
   const sending = useSend(form, clear);
-  const add = (text: string): void => {
-    setScanError(undefined);
-    must(api.GET('/api/lots/{code}', { params: { path: { code: text.trim() } } })).then(
-      (lot) => change((now) => ({ ...now, lines: withLot(now.lines, lot) })),
-      setScanError,
-    );
-  };
-  useScans(add);
-  useEffect(() => {
-    if (firstLot !== undefined && !form.lines.some(({ lotCode }) => lotCode === firstLot))
-      add(firstLot);
-    // Only the lot that the address named when the screen opened.
-    // eslint-disable-next-line react-hooks/exhaustive-deps, react-hooks/set-state-in-effect
-  }, [firstLot]);
+  const { add, scanError } = useScannedLots((withLots) =>
+    change((now) => ({ ...now, lines: withLots(now.lines) })),
+  );
   const problem = sending.error instanceof ProblemError ? sending.error.problem : undefined;
   const shortLife =
     form.shortLifeReason !== '' || (problem !== undefined && problemCode(problem).includes('life'));

@@ -1,11 +1,11 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useEffectEvent, useState } from 'react';
 import { read } from '../../api/client';
 import type { components } from '../../api/schema';
 import { useSearchText } from '../../app/use-address';
 import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
 import { ProblemNotice } from '../../shared/kit/problem-notice';
-import { useItems } from '../../shared/pickers/item-picker';
+import { type Item, useItems } from '../../shared/pickers/item-picker';
 import { ScanField } from '../../shared/scan/scan-field';
 import { useScans } from '../../shared/scan/use-scans';
 import type { LineDraft } from './line-draft';
@@ -26,6 +26,19 @@ const partOf = (goods: GoodsIn, unit: string): Partial<LineDraft> => {
   };
 };
 
+const knownOf = (item: Item | undefined): Partial<LineDraft> =>
+  item === undefined
+    ? {}
+    : {
+        itemId: item.id,
+        itemName: item.name,
+        unit: item.unit,
+        warmestTempC: item.warmestTempC,
+      };
+
+const readCarton = async (text: string): Promise<GoodsIn | null> =>
+  (await read('/api/scan', { params: { query: { text } } })).goodsIn;
+
 /** Scans a carton and fills in what its code states. */
 export const CartonScan = ({
   onFound,
@@ -38,45 +51,35 @@ export const CartonScan = ({
   const first = useSearchText('scan');
   const [said, setSaid] = useState<string>();
   const [error, setError] = useState<unknown>();
-  const take = async (text: string): Promise<void> => {
+  const fillIn = (goodsIn: GoodsIn | null): void => {
     setError(undefined);
-    try {
-      const { goodsIn } = await read('/api/scan', { params: { query: { text } } });
-      if (goodsIn === null) {
-        setSaid(t('unknownCode'));
-        return;
-      }
-      const item = items.find(({ id }) => id === goodsIn.itemId);
-      const known =
-        item === undefined
-          ? {}
-          : {
-              itemId: item.id,
-              itemName: item.name,
-              unit: item.unit,
-              warmestTempC: item.warmestTempC,
-            };
-      onFound({ ...known, ...partOf(goodsIn, item?.unit ?? 'g') });
-      const day = goodsIn.useBy ?? goodsIn.bestBefore;
-      const what = [
-        goodsIn.itemName,
-        goodsIn.supplierLotCode,
-        day === null ? null : formats.day(day),
-      ];
-      setSaid(t('scanTook', { what: what.filter((part) => part !== null).join(', ') }));
-    } catch (cause) {
-      setError(cause);
+    if (goodsIn === null) {
+      setSaid(t('unknownCode'));
+      return;
     }
+    const item = items.find(({ id }) => id === goodsIn.itemId);
+    onFound({ ...knownOf(item), ...partOf(goodsIn, item?.unit ?? 'g') });
+    const day = goodsIn.useBy ?? goodsIn.bestBefore;
+    const what = [
+      goodsIn.itemName,
+      goodsIn.supplierLotCode,
+      day === null ? null : formats.day(day),
+    ];
+    setSaid(t('scanTook', { what: what.filter((part) => part !== null).join(', ') }));
   };
-  useScans((text) => void take(text));
+  const take = (text: string): void => {
+    readCarton(text).then(fillIn, setError);
+  };
+  useScans(take);
+  const takeFirst = useEffectEvent(take);
+  const itemsAreThere = items.length > 0;
+  // Only the code that the address brought along, once the items are there to name it.
   useEffect(() => {
-    if (first !== undefined && items.length > 0) void take(first);
-    // Only the code that the address brought along, once the items are there to name it.
-    // eslint-disable-next-line react-hooks/exhaustive-deps, react-hooks/set-state-in-effect
-  }, [first, items.length > 0]);
+    if (first !== undefined && itemsAreThere) takeFirst(first);
+  }, [first, itemsAreThere]);
   return (
     <div>
-      <ScanField id="carton-scan" label={t('scanCarton')} onText={(text) => void take(text)} />
+      <ScanField id="carton-scan" label={t('scanCarton')} onText={take} />
       <p role="status" className="quiet">
         {said}
       </p>

@@ -58,40 +58,66 @@ export const newLine = (role: LineDto['role']): LineForm => ({
   role,
 });
 
-export const formOf = (version: Version | undefined): VersionForm => ({
-  lines: (version?.lines ?? []).map((line) => ({
-    key: crypto.randomUUID(),
-    itemId: line.itemId,
-    itemName: line.itemName,
-    unit: line.unit,
-    quantity: line.quantity,
-    role: line.role as LineDto['role'],
-  })),
-  losses: version?.expectedLosses ?? [],
-  steps: (version?.steps ?? []).map((step) => ({
-    key: crypto.randomUUID(),
-    title: step.title,
-    text: step.text ?? '',
-    restHours: step.restHours ?? '',
-    checks: (step.checks ?? []).map(({ measure, low, high }) => ({
-      measure,
-      low: low ?? '',
-      high: high ?? '',
-    })),
-  })),
-  yieldGrams: text(version?.yieldGrams ?? null),
-  yieldPieces: text(version?.yieldPieces ?? null),
-  shelfLifeDays: text(version?.shelfLifeDays ?? null),
-  shelfLifeBasis: version?.shelfLifeBasis ?? '',
-  shelfLifeDocument: version?.shelfLifeDocument ?? '',
-  dateKind: version?.dateKind ?? 'best_before',
-  lifeAfterThawDays: text(version?.lifeAfterThawDays ?? null),
-  labourMinutes: version?.labourMinutes ?? '',
-  labourRole: version?.labourRole ?? '',
-  mouldDesignId: version?.mouldDesignId ?? '',
-  ganacheUse: version?.ganacheUse ?? '',
-  note: version?.note ?? '',
+const lineOf = (line: Version['lines'][number]): LineForm => ({
+  key: crypto.randomUUID(),
+  itemId: line.itemId,
+  itemName: line.itemName,
+  unit: line.unit,
+  quantity: line.quantity,
+  role: line.role as LineDto['role'],
 });
+
+const stepOf = (step: Version['steps'][number]): StepForm => ({
+  key: crypto.randomUUID(),
+  title: step.title,
+  text: step.text ?? '',
+  restHours: step.restHours ?? '',
+  checks: (step.checks ?? []).map(({ measure, low, high }) => ({
+    measure,
+    low: low ?? '',
+    high: high ?? '',
+  })),
+});
+
+/** A recipe that nobody has written yet. */
+const empty: VersionForm = {
+  lines: [],
+  losses: [],
+  steps: [],
+  yieldGrams: '',
+  yieldPieces: '',
+  shelfLifeDays: '',
+  shelfLifeBasis: '',
+  shelfLifeDocument: '',
+  dateKind: 'best_before',
+  lifeAfterThawDays: '',
+  labourMinutes: '',
+  labourRole: '',
+  mouldDesignId: '',
+  ganacheUse: '',
+  note: '',
+};
+
+export const formOf = (version: Version | undefined): VersionForm =>
+  version === undefined
+    ? empty
+    : {
+        lines: version.lines.map(lineOf),
+        losses: version.expectedLosses,
+        steps: version.steps.map(stepOf),
+        yieldGrams: text(version.yieldGrams),
+        yieldPieces: text(version.yieldPieces),
+        shelfLifeDays: text(version.shelfLifeDays),
+        shelfLifeBasis: text(version.shelfLifeBasis),
+        shelfLifeDocument: text(version.shelfLifeDocument),
+        dateKind: version.dateKind,
+        lifeAfterThawDays: text(version.lifeAfterThawDays),
+        labourMinutes: text(version.labourMinutes),
+        labourRole: text(version.labourRole),
+        mouldDesignId: text(version.mouldDesignId),
+        ganacheUse: text(version.ganacheUse),
+        note: text(version.note),
+      };
 
 const orNull = (value: string): string | null => (value.trim() === '' ? null : value.trim());
 const wholeOrNull = (value: string): number | null => (value === '' ? null : Number(value));

@@ -13,18 +13,28 @@ export type Destination =
   | { readonly to: '/diary' }
   | { readonly to: '/out' };
 
+const byCode: Readonly<Record<string, ((code: string) => Destination) | undefined>> = {
+  lot: (code) => ({ to: '/store/lots/$code', params: { code } }),
+  mould: (tag) => ({ to: '/trace/moulds/$tag', params: { tag } }),
+  recall: (code) => ({ to: '/trace/recalls/$code', params: { code } }),
+  complaint: (code) => ({ to: '/trace/complaints/$code', params: { code } }),
+};
+
+const byId: Readonly<Record<string, ((id: string) => Destination) | undefined>> = {
+  batch: (id) => ({ to: '/kitchen/batches/$id', params: { id } }),
+  item: (id) => ({ to: '/goods-in/items/$id', params: { id } }),
+};
+
+/** Things that have no screen of their own stand on one with their like. */
+const together: Readonly<Record<string, Destination | undefined>> = {
+  tank: { to: '/moulding/tanks' },
+  place: { to: '/diary' },
+  dispatch: { to: '/out' },
+};
+
 /** The screen of the thing that was scanned; undefined when there is no one screen for it. */
-export const destinationOf = (scan: Scan): Destination | undefined => {
-  const { kind, code, id } = scan;
-  if (kind === 'lot' && code !== null) return { to: '/store/lots/$code', params: { code } };
-  if (kind === 'batch' && id !== null) return { to: '/kitchen/batches/$id', params: { id } };
-  if (kind === 'mould' && code !== null) return { to: '/trace/moulds/$tag', params: { tag: code } };
-  if (kind === 'recall' && code !== null) return { to: '/trace/recalls/$code', params: { code } };
-  if (kind === 'complaint' && code !== null) {
-    return { to: '/trace/complaints/$code', params: { code } };
-  }
-  if (kind === 'item' && id !== null) return { to: '/goods-in/items/$id', params: { id } };
-  if (kind === 'tank') return { to: '/moulding/tanks' };
-  if (kind === 'place') return { to: '/diary' };
-  return kind === 'dispatch' ? { to: '/out' } : undefined;
+export const destinationOf = ({ kind, code, id }: Scan): Destination | undefined => {
+  if (code !== null && byCode[kind] !== undefined) return byCode[kind](code);
+  if (id !== null && byId[kind] !== undefined) return byId[kind](id);
+  return together[kind];
 };

@@ -17,16 +17,30 @@ export interface PartyForm {
   readonly minimumLifeDays: string;
 }
 
-export const formOf = (party: Party | undefined): PartyForm => ({
-  name: party?.name ?? '',
-  address: party?.addressLines.join('\n') ?? '',
-  email: party?.email ?? '',
-  phone: party?.phone ?? '',
-  note: party?.note ?? '',
-  active: party?.active ?? true,
-  priceList: party?.priceList ?? 'trade',
-  minimumLifeDays: String(party?.minimumLifeDays ?? 0),
-});
+const empty: PartyForm = {
+  name: '',
+  address: '',
+  email: '',
+  phone: '',
+  note: '',
+  active: true,
+  priceList: 'trade',
+  minimumLifeDays: '0',
+};
+
+export const formOf = (party: Party | undefined): PartyForm =>
+  party === undefined
+    ? empty
+    : {
+        name: party.name,
+        address: party.addressLines.join('\n'),
+        email: party.email ?? '',
+        phone: party.phone ?? '',
+        note: party.note ?? '',
+        active: party.active,
+        priceList: party.priceList ?? 'trade',
+        minimumLifeDays: String(party.minimumLifeDays ?? 0),
+      };
 
 const orNull = (text: string): string | null => (text.trim() === '' ? null : text.trim());
 

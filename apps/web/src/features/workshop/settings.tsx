@@ -38,8 +38,13 @@ const changed = (before: Workshop, after: Workshop): Change => {
   );
 };
 
-const useSave = (before: Workshop) =>
-  useChange((after: Workshop) =>
+interface Save {
+  readonly before: Workshop;
+  readonly after: Workshop;
+}
+
+const useSave = () =>
+  useChange(({ before, after }: Save) =>
     must(
       api.PATCH('/api/workshop', {
         body: changed(before, after),
@@ -183,12 +188,15 @@ const Rules = ({ value, put, errors, disabled }: PartProps) => {
   );
 };
 
-const Form = (props: { readonly workshop: Workshop; readonly onSaved: () => void }) => {
-  const { workshop, onSaved } = props;
+interface FormProps {
+  readonly workshop: Workshop;
+  readonly save: ReturnType<typeof useSave>;
+}
+
+const Form = ({ workshop, save }: FormProps) => {
   const t = useMessages(workshopMessages);
   const owner = useMay();
   const [value, setValue] = useState(workshop);
-  const save = useSave(workshop);
   const errors = save.error instanceof ProblemError ? fieldErrors(save.error.problem) : {};
   const put: Put = (change) => setValue((now) => ({ ...now, ...change }));
   const part = { value, put, errors, disabled: !owner };
@@ -200,7 +208,7 @@ const Form = (props: { readonly workshop: Workshop; readonly onSaved: () => void
         const addressLines = value.addressLines
           .map((line) => line.trim())
           .filter((line) => line !== '');
-        save.mutate({ ...value, addressLines }, { onSuccess: onSaved });
+        save.mutate({ before: workshop, after: { ...value, addressLines } });
       }}
     >
       <div className="halves">
@@ -224,14 +232,14 @@ const Form = (props: { readonly workshop: Workshop; readonly onSaved: () => void
 const Settings = () => {
   const t = useMessages(workshopMessages);
   const workshop = useRead('/api/workshop');
-  // Kept here: the form is made anew from what was saved.
-  const [saved, setSaved] = useState(false);
+  // Kept here: the form is made anew from what was saved, and would forget that it was.
+  const save = useSave();
   return (
     <Page title={t('title')} lead={t('lead')}>
       <WorkshopNav />
-      <p role="status">{saved && t('saved')}</p>
+      <p role="status">{save.isSuccess && t('saved')}</p>
       <Loaded query={workshop}>
-        {(data) => <Form key={data.version} workshop={data} onSaved={() => setSaved(true)} />}
+        {(data) => <Form key={data.version} workshop={data} save={save} />}
       </Loaded>
     </Page>
   );

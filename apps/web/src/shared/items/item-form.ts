@@ -2,24 +2,44 @@ import type { components } from '../../api/schema';
 
 type Item = components['schemas']['ItemView'];
 
+const empty = {
+  name: '',
+  unit: 'g' as Item['unit'],
+  perishable: false,
+  capsDate: true,
+  infusionOnly: false,
+  processingAid: false,
+  warmestTempC: '',
+  gtin: '',
+  storageConditions: '',
+  nominalMassGrams: '',
+  vatClass: '',
+  replacementPrice: '',
+  note: '',
+  active: true,
+};
+
 /** What the form of an item holds: texts and ticks. */
-export const formOf = (item: Item | undefined, kind: Item['kind']) => ({
-  name: item?.name ?? '',
-  kind: item?.kind ?? kind,
-  unit: item?.unit ?? 'g',
-  perishable: item?.perishable ?? false,
-  capsDate: item?.capsDate ?? true,
-  infusionOnly: item?.infusionOnly ?? false,
-  processingAid: item?.processingAid ?? false,
-  warmestTempC: item?.warmestTempC ?? '',
-  gtin: item?.gtin ?? '',
-  storageConditions: item?.storageConditions ?? '',
-  nominalMassGrams: item?.nominalMassGrams ?? '',
-  vatClass: item?.vatClass ?? '',
-  replacementPrice: item?.replacementPrice ?? '',
-  note: item?.note ?? '',
-  active: item?.active ?? true,
-});
+export const formOf = (item: Item | undefined, kind: Item['kind']) =>
+  item === undefined
+    ? { ...empty, kind }
+    : {
+        name: item.name,
+        kind: item.kind,
+        unit: item.unit,
+        perishable: item.perishable,
+        capsDate: item.capsDate,
+        infusionOnly: item.infusionOnly,
+        processingAid: item.processingAid,
+        warmestTempC: item.warmestTempC ?? '',
+        gtin: item.gtin ?? '',
+        storageConditions: item.storageConditions ?? '',
+        nominalMassGrams: item.nominalMassGrams ?? '',
+        vatClass: item.vatClass ?? '',
+        replacementPrice: item.replacementPrice ?? '',
+        note: item.note ?? '',
+        active: item.active,
+      };
 
 export type ItemForm = ReturnType<typeof formOf>;
 

@@ -5,7 +5,8 @@ import { Picture } from '../kit/picture';
 import { tokens } from '../kit/tokens';
 import { useMessages } from '../language/catalogue';
 import { pictureMessages } from './messages';
-import { columnsOf, drawable, type River } from './river';
+import { drawable, type River } from './river';
+import { columnsOf } from './river-columns';
 
 const MOST_NODES = 36;
 

@@ -1,4 +1,5 @@
-import { columnsOf, drawable, type River } from './river';
+import { drawable, type River } from './river';
+import { columnsOf } from './river-columns';
 
 const river: River = {
   nodes: ['cream', 'sugar', 'salt', 'ganache', 'piece'].map((key) => ({

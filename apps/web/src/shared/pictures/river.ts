@@ -21,6 +21,51 @@ export interface DrawnRiver {
   readonly links: readonly { source: number; target: number; value: number }[];
 }
 
+/** Node keys as they are drawn: its own for each of the widest nodes, one for the rest of a kind. */
+const drawnKeys = (river: River, most: number): ReadonlyMap<string, string> => {
+  const weight = new Map<string, number>();
+  for (const { from, to, grams } of river.flows) {
+    weight.set(from, (weight.get(from) ?? 0) + Number(grams));
+    weight.set(to, (weight.get(to) ?? 0) + Number(grams));
+  }
+  const weightOf = ({ key }: RiverNode): number => weight.get(key) ?? 0;
+  const ranked = [...river.nodes].sort((a, b) => weightOf(b) - weightOf(a));
+  const kept = new Set(ranked.slice(0, most).map(({ key }) => key));
+  return new Map(river.nodes.map(({ key, kind }) => [key, kept.has(key) ? key : `others:${kind}`]));
+};
+
+type DrawnNode = DrawnRiver['nodes'][number];
+
+const gatherNodes = (
+  river: River,
+  keyOf: ReadonlyMap<string, string>,
+  gathered: (kind: string, count: number) => string,
+): ReadonlyMap<string, DrawnNode> => {
+  const nodes = new Map<string, DrawnNode>();
+  for (const node of river.nodes) {
+    const key = keyOf.get(node.key) ?? node.key;
+    if (key === node.key) {
+      nodes.set(key, { ...node, others: 0 });
+      continue;
+    }
+    const others = (nodes.get(key)?.others ?? 0) + 1;
+    nodes.set(key, { key, name: gathered(node.kind, others), kind: node.kind, others });
+  }
+  return nodes;
+};
+
+const gatherFlows = (river: River, keyOf: ReadonlyMap<string, string>): readonly Flow[] => {
+  const flows = new Map<string, Flow>();
+  for (const { from, to, grams } of river.flows) {
+    const source = keyOf.get(from);
+    const target = keyOf.get(to);
+    if (source === undefined || target === undefined || source === target) continue;
+    const key = `${source}→${target}`;
+    flows.set(key, { source, target, value: (flows.get(key)?.value ?? 0) + Number(grams) });
+  }
+  return [...flows.values()];
+};
+
 /**
  * Keeps the widest nodes and gathers the rest of each kind into one, so that the picture stays
  * readable; the table beside it always lists everything. A flow that would close a circle after the
@@ -31,38 +76,11 @@ export const drawable = (
   most: number,
   gathered: (kind: string, count: number) => string,
 ): DrawnRiver => {
-  const weight = new Map<string, number>();
-  for (const { from, to, grams } of river.flows) {
-    weight.set(from, Math.max(weight.get(from) ?? 0, 0) + Number(grams));
-    weight.set(to, Math.max(weight.get(to) ?? 0, 0) + Number(grams));
-  }
-  const ranked = [...river.nodes].sort(
-    (a, b) => (weight.get(b.key) ?? 0) - (weight.get(a.key) ?? 0),
-  );
-  const kept = new Set(ranked.slice(0, most).map(({ key }) => key));
-  const keyOf = new Map(
-    river.nodes.map((node) => [node.key, kept.has(node.key) ? node.key : `others:${node.kind}`]),
-  );
-  const nodes = new Map<string, RiverNode & { others: number }>();
-  for (const node of river.nodes) {
-    const key = keyOf.get(node.key) ?? node.key;
-    const before = nodes.get(key);
-    const others = key === node.key ? 0 : (before?.others ?? 0) + 1;
-    const name = key === node.key ? node.name : gathered(node.kind, others);
-    nodes.set(key, { key, name, kind: node.kind, others });
-  }
-  const order = [...nodes.keys()];
-  const flows = new Map<string, { source: string; target: string; value: number }>();
-  for (const { from, to, grams } of river.flows) {
-    const source = keyOf.get(from);
-    const target = keyOf.get(to);
-    if (source === undefined || target === undefined || source === target) continue;
-    const key = `${source}→${target}`;
-    const before = flows.get(key)?.value ?? 0;
-    flows.set(key, { source, target, value: before + Number(grams) });
-  }
-  const acyclic = withoutCircles([...flows.values()]);
-  const used = order.filter((key) => acyclic.some((f) => f.source === key || f.target === key));
+  const keyOf = drawnKeys(river, most);
+  const nodes = gatherNodes(river, keyOf, gathered);
+  const acyclic = withoutCircles(gatherFlows(river, keyOf));
+  const flowing = new Set(acyclic.flatMap(({ source, target }) => [source, target]));
+  const used = [...nodes.keys()].filter((key) => flowing.has(key));
   return {
     nodes: used.flatMap((key) => nodes.get(key) ?? []),
     links: acyclic.map(({ source, target, value }) => ({
@@ -97,21 +115,4 @@ const withoutCircles = (flows: readonly Flow[]): readonly Flow[] => {
     ahead.set(source, [...(ahead.get(source) ?? []), target]);
     return true;
   });
-};
-
-/** Columns of the drawing: the longest way from a source to an end, in nodes. */
-export const columnsOf = ({ nodes, links }: DrawnRiver): number => {
-  const depth = nodes.map(() => 1);
-  let moved = true;
-  while (moved) {
-    moved = false;
-    for (const { source, target } of links) {
-      const next = (depth[source] ?? 1) + 1;
-      if (next > (depth[target] ?? 1)) {
-        depth[target] = next;
-        moved = true;
-      }
-    }
-  }
-  return Math.max(1, ...depth);
 };
