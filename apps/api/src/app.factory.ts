@@ -2,7 +2,7 @@ import { NestFactory } from '@nestjs/core';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import { Logger } from 'nestjs-pino';
 import { AppModule } from './app.module';
-import { openApiDocument, serveOpenApi, setUpApp } from './app.setup';
+import { serveOpenApi, setUpApp } from './app.setup';
 import type { Config } from './platform/config/config';
 import { connect } from './platform/database/prisma';
 
@@ -17,6 +17,6 @@ export const createApp = async (
   );
   app.useLogger(app.get(Logger));
   setUpApp(app);
-  serveOpenApi(app, openApiDocument(app));
+  serveOpenApi(app);
   return app;
 };

@@ -1,7 +1,5 @@
 import 'reflect-metadata';
 import type { NestExpressApplication } from '@nestjs/platform-express';
-import { createApp } from './app.factory';
-import { FirstOwnerService } from './modules/access';
 import { type Config, readConfig } from './platform/config/config';
 import { openDatabase } from './platform/embedded-database';
 import { migrate } from './platform/migrations';
@@ -12,6 +10,7 @@ const say = (line: string): void => {
 };
 
 const invite = async (app: NestExpressApplication, config: Config): Promise<void> => {
+  const { FirstOwnerService } = await import('./modules/access');
   const token = await app.get(FirstOwnerService).invite();
   if (token === undefined) return;
   say('');
@@ -27,7 +26,11 @@ export interface StartOptions {
 
 const start = async ({ fill }: StartOptions): Promise<void> => {
   const config = readConfig(process.env);
-  const database = await openDatabase(config);
+  // The database comes up while the service's code loads.
+  const [database, { createApp }] = await Promise.all([
+    openDatabase(config),
+    import('./app.factory'),
+  ]);
   await migrate(database.url);
   const app = await createApp(config, database.url);
   atShutdown('the service', () => app.close());

@@ -16,6 +16,7 @@ import { filesBelow, hashOfTexts, onceFor } from './stamps.mjs';
 const SOURCE = join(API, 'src');
 const SCRIPTS = join(ROOT, 'prisma');
 const TARGET = join(API, 'dist');
+const COMPILER = join(ROOT, 'node_modules', '@swc', 'core');
 const isTypes = (file) => file.endsWith('.d.ts');
 const isTest = (file) => file.endsWith('.spec.ts');
 
@@ -35,7 +36,7 @@ const jobs = () => {
 
 /** A compiled file carries the time of its source, so an older source counts as changed too. */
 const isCurrent = ({ source, target }) =>
-  existsSync(target) && statSync(target).mtimeMs === Math.trunc(statSync(source).mtimeMs);
+  statSync(target, { throwIfNoEntry: false })?.mtimeMs === Math.trunc(statSync(source).mtimeMs);
 
 const stampTime = ({ source, target }) => {
   const seconds = Math.trunc(statSync(source).mtimeMs) / 1000;
@@ -79,13 +80,17 @@ const removeStrays = (all) => {
 export const compile = async () => {
   const options = JSON.parse(readFileSync(join(API, '.swcrc'), 'utf8'));
   delete options.$schema;
-  const { default: swc } = await import('@swc/core');
+  const { version } = JSON.parse(readFileSync(join(COMPILER, 'package.json'), 'utf8'));
   const tool = readFileSync(new URL(import.meta.url), 'utf8');
-  const key = hashOfTexts(JSON.stringify(options), swc.version ?? '', tool);
+  const key = hashOfTexts(JSON.stringify(options), version, tool);
   await onceFor('compiler', key, () => rmSync(TARGET, { recursive: true, force: true }));
   const all = jobs();
   removeStrays(all);
-  for (const job of all.filter((job) => !isCurrent(job))) {
+  const stale = all.filter((job) => !isCurrent(job));
+  if (stale.length === 0) return;
+  // Loading the compiler takes a good part of a second that most starts can do without.
+  const { default: swc } = await import('@swc/core');
+  for (const job of stale) {
     compileOne(swc, { ...options, swcrc: false, configFile: false }, job);
     stampTime(job);
   }
