@@ -5,6 +5,7 @@ import { Calendar, DemoClient, type Team } from './demo-client';
 import { liveSixWeeks } from './history';
 import { setLabels } from './label-settings';
 import { makeMasterData } from './master-data';
+import { setPrices } from './office';
 import { writeRecipes } from './recipe-versions';
 import { tellToday } from './today';
 import { PEOPLE } from './workshop';
@@ -49,6 +50,7 @@ export const fillDemo = async (app: NestExpressApplication): Promise<boolean> =>
     const data = await makeMasterData(team);
     await writeRecipes(team.maker, data);
     await setLabels(team.owner, data);
+    await setPrices(team, data, calendar);
     await liveSixWeeks(team, data, calendar);
     await tellToday(team, data, calendar);
     return true;

@@ -1,5 +1,6 @@
 import { Decimal } from '../../apps/api/src/domain/units';
 import { onHand, portions } from './bench';
+import { readDials } from './diary';
 import type { Calendar, Team } from './demo-client';
 import { type DemoIngredient, INGREDIENTS, PACKAGING } from './ingredients';
 import { cast, cook, pack } from './making';
@@ -193,11 +194,16 @@ const week = async (
   await sellAtCounter(team, data);
 };
 
-/** Six weeks of goods in, making, packing and sending. */
+/** Six weeks of goods in, making, packing and sending, and the rounds past the dials. */
 export const liveSixWeeks = async (
   team: Team,
   data: MasterData,
   calendar: Calendar,
 ): Promise<void> => {
-  for (let number = 0; number < 6; number += 1) await week(team, data, calendar, number);
+  for (let number = 0; number < 6; number += 1) {
+    await week(team, data, calendar, number);
+    for (let day = number * 7; day < (number + 1) * 7; day += 1) {
+      await readDials(team, data, calendar, day);
+    }
+  }
 };

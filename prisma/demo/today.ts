@@ -1,5 +1,8 @@
+import { Decimal } from '../../apps/api/src/domain/units';
+import { drawItem, openBatch } from './bench';
 import type { Calendar, Team } from './demo-client';
 import type { MasterData } from './master-data';
+import { takeOrders } from './office';
 
 interface LotRow {
   readonly code: string;
@@ -62,7 +65,25 @@ const hearComplaints = async (team: Team, data: MasterData, calendar: Calendar):
   }
 };
 
-/** What the last days left behind for someone to find. */
+/** The morning's work is begun: a ganache is on the bench, its first lots weighed in. */
+const beginBatch = async ({ maker }: Team, data: MasterData, calendar: Calendar): Promise<void> => {
+  calendar.at(calendar.days, 8, 30);
+  const batch = await openBatch(maker, data.items.get('Dark ganache') ?? '', {
+    plannedQuantity: '459.000',
+  });
+  for (const [name, grams] of [
+    ['Cream 35 %', '150'],
+    ['Dark couverture 64 %', '225'],
+  ] as const) {
+    await drawItem(maker, batch.id, {
+      itemId: data.items.get(name) ?? '',
+      quantity: new Decimal(grams),
+      role: 'base',
+    });
+  }
+};
+
+/** What the last days left behind for someone to find, and what today asks for. */
 export const tellToday = async (
   team: Team,
   data: MasterData,
@@ -71,4 +92,6 @@ export const tellToday = async (
   await hearComplaints(team, data, calendar);
   await findChip(team, data, calendar);
   await receiveWarning(team, data, calendar);
+  await takeOrders(team, data, calendar);
+  await beginBatch(team, data, calendar);
 };
