@@ -1,10 +1,9 @@
 import { type RunningService } from '../support/service/test-service';
-import { type Device, openDevice, signIn, SIZES } from './support/browser';
+import { type Device, openDevice, signIn, TABLET } from './support/browser';
 import { personOf, startDemoShop } from './support/demo-shop';
 
 jest.setTimeout(900_000);
 
-const TABLET = SIZES[1] ?? { width: 1024, height: 768 };
 const maker = personOf('maker');
 let service: RunningService;
 let device: Device;

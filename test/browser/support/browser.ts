@@ -1,6 +1,6 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { chromium, type BrowserContext, type Page } from 'playwright-core';
 
 /** Where Debian, Ubuntu and most others put it; CHROMIUM names another. */
@@ -22,9 +22,12 @@ export interface Size {
   readonly height: number;
 }
 
+/** The tablet at the bench, on which most stories play. */
+export const TABLET: Size = { name: 'tablet', width: 1024, height: 768 };
+
 export const SIZES: readonly Size[] = [
   { name: 'phone', width: 390, height: 844 },
-  { name: 'tablet', width: 1024, height: 768 },
+  TABLET,
   { name: 'desktop', width: 1440, height: 900 },
 ];
 
@@ -33,6 +36,16 @@ export interface Device {
   readonly page: Page;
   close(): Promise<void>;
 }
+
+const LAST_LOOKS = join(__dirname, '..', '..', 'artifacts', 'last-looks');
+
+/** Keeps what the device showed last: the first thing to look at when a story fails. */
+const keepLastLook = async (page: Page): Promise<void> => {
+  mkdirSync(LAST_LOOKS, { recursive: true });
+  const story = basename(expect.getState().testPath ?? 'story', '.spec.ts');
+  const path = join(LAST_LOOKS, `${story}.png`);
+  await page.screenshot({ path, fullPage: true }).catch(() => undefined);
+};
 
 /** One device with a profile of its own: its cookies, waiting bookings and caches. */
 export const openDevice = async (
@@ -51,11 +64,12 @@ export const openDevice = async (
     reducedMotion: 'reduce',
   });
   const page = context.pages()[0] ?? (await context.newPage());
-  page.setDefaultTimeout(15_000);
+  page.setDefaultTimeout(10_000);
   return {
     context,
     page,
     close: async () => {
+      await keepLastLook(page);
       await context.close();
       rmSync(profile, { recursive: true, force: true });
     },

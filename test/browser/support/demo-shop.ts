@@ -1,6 +1,7 @@
 import { fillDemo } from '../../../prisma/demo/fill-demo';
 import { PEOPLE } from '../../../prisma/demo/workshop';
-import { type RunningService, startEmptyService } from '../../support/service/test-service';
+import { createFilledDatabase } from '../../support/database/test-database';
+import { type RunningService, startServiceOn } from '../../support/service/test-service';
 
 export type Role = (typeof PEOPLE)[number]['role'];
 
@@ -12,7 +13,11 @@ export const personOf = (role: Role): (typeof PEOPLE)[number] => {
 
 /** The service with six weeks of the invented workshop in it. */
 export const startDemoShop = async (): Promise<RunningService> => {
-  const service = await startEmptyService();
-  if (!(await fillDemo(service.app))) throw new Error('the demo found somebody there already');
-  return service;
+  const database = await createFilledDatabase('demo', async (empty) => {
+    const service = await startServiceOn({ url: empty.url, drop: () => Promise.resolve() });
+    const filled = await fillDemo(service.app);
+    await service.close();
+    if (!filled) throw new Error('the demo found somebody there already');
+  });
+  return startServiceOn(database);
 };

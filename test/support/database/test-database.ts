@@ -15,18 +15,25 @@ const serverUrl = (): string => {
   return url;
 };
 
-const run = async (sql: string): Promise<void> => {
+const withServer = async <T>(work: (client: Client) => Promise<T>): Promise<T> => {
   const client = new Client({ connectionString: serverUrl() });
   await client.connect();
   try {
-    await client.query(sql);
+    return await work(client);
   } finally {
     await client.end();
   }
 };
 
-const create = async (clause: string): Promise<TestDatabase> => {
-  const name = `test_${randomBytes(8).toString('hex')}`;
+const run = (sql: string): Promise<void> =>
+  withServer(async (client) => {
+    await client.query(sql);
+  });
+
+const create = async (
+  clause: string,
+  name = `test_${randomBytes(8).toString('hex')}`,
+): Promise<TestDatabase> => {
   await run(`CREATE DATABASE ${name} ${clause}`);
   const url = new URL(serverUrl());
   url.pathname = `/${name}`;
@@ -39,3 +46,25 @@ export const createTestDatabase = (): Promise<TestDatabase> =>
 
 /** A database without any table, for the tests of migrations and of restoring. */
 export const createEmptyDatabase = (): Promise<TestDatabase> => create('TEMPLATE template0');
+
+/**
+ * A database filled once a run, by whichever worker asks first, and copied for each test: what takes
+ * a minute to make takes a moment to copy.
+ * @param kind names what it is filled with
+ */
+export const createFilledDatabase = (
+  kind: string,
+  fill: (database: TestDatabase) => Promise<void>,
+): Promise<TestDatabase> =>
+  withServer(async (client) => {
+    const template = `filled_${kind}`;
+    await client.query('SELECT pg_advisory_lock(hashtext($1))', [template]);
+    const known = await client.query('SELECT FROM pg_database WHERE datname = $1', [template]);
+    if (known.rowCount === 0) {
+      const making = `making_${kind}`;
+      await client.query(`DROP DATABASE IF EXISTS ${making} WITH (FORCE)`);
+      await fill(await create(`TEMPLATE ${TEMPLATE} STRATEGY wal_log`, making));
+      await client.query(`ALTER DATABASE ${making} RENAME TO ${template}`);
+    }
+    return create(`TEMPLATE ${template} STRATEGY file_copy`);
+  });

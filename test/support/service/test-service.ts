@@ -6,7 +6,7 @@ import { FirstOwnerService } from '@api/modules/access';
 import { Clock } from '@api/platform/clock/clock';
 import { readConfig } from '@api/platform/config/config';
 import request, { type Test } from 'supertest';
-import { createTestDatabase } from '../database/test-database';
+import { createTestDatabase, type TestDatabase } from '../database/test-database';
 
 export const PASSWORD = 'correct horse battery';
 
@@ -79,9 +79,8 @@ export interface RunningService {
   close(): Promise<void>;
 }
 
-/** The whole service on an empty database of its own, listening on a free port. */
-export const startEmptyService = async (): Promise<RunningService> => {
-  const database = await createTestDatabase();
+/** The whole service on a database of its own, listening on a free port. */
+export const startServiceOn = async (database: TestDatabase): Promise<RunningService> => {
   const config = {
     ...readConfig({ PORT: '0', LOG_LEVEL: 'silent' }),
     databaseUrl: database.url,
@@ -99,6 +98,10 @@ export const startEmptyService = async (): Promise<RunningService> => {
     },
   };
 };
+
+/** The same on an empty database. */
+export const startEmptyService = async (): Promise<RunningService> =>
+  startServiceOn(await createTestDatabase());
 
 export interface TestService extends RunningService {
   readonly anonymous: Client;
