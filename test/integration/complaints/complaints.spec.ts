@@ -145,6 +145,27 @@ describe('complaints', () => {
     ).toContainEqual(['P1']);
   });
 
+  it('counts people, tanks and fridges as causes, also a fridge that a filling has left', async () => {
+    await books.place('Fridge');
+    const move = (to: string) =>
+      service.as.maker.post('/lots/G1/place', { placeId: books.id(to) }).expect(201);
+    await move('Fridge');
+    await move('Cold store');
+    const { code } = await register({ codeAsRead: 'P1' });
+    const view = (await service.as.seller.get(`/complaints/common-causes?ids=${code}`).expect(200))
+      .body as CommonCausesView;
+    const shared = view.shared.map((cause) => `${cause.kind} ${cause.name}`);
+    expect(shared).toEqual(
+      expect.arrayContaining([
+        'place Fridge',
+        'place Cold store',
+        'tank Tank 1',
+        'mould M1',
+        'person The owner',
+      ]),
+    );
+  });
+
   it('refuses complaints that are unknown or have no lot', async () => {
     await service.as.seller.get('/complaints/common-causes?ids=none').expect(404);
     const { code } = await register({ codeAsRead: 'unreadable' });

@@ -1,4 +1,5 @@
 import type { BalanceView, ProvenanceView } from '@api/modules/tracing/provenance.dto';
+import type { RecallSizesView } from '@api/modules/tracing/recall-sizes.dto';
 import type { TraceView } from '@api/modules/tracing/trace.dto';
 import { Books } from '../../support/books/books';
 import { day, smallShop } from '../../support/books/small-shop';
@@ -148,6 +149,34 @@ describe('tracing a small workshop', () => {
   ])('starts from %s', async (_, query, roots) => {
     const view = await trace(`/trace?${query()}&direction=forward`);
     expect(view.roots.sort()).toEqual(roots);
+  });
+
+  it('shows what a recall of each ingredient lot alone would touch, largest first', async () => {
+    const path = '/trace/recall-sizes?days=3650';
+    const { sizes } = (await service.as.auditor.get(path).expect(200)).body as RecallSizesView;
+    const row = (lot: string) => sizes.find((size) => size.lot === lot);
+    // CR1 → G1 → P1 → B1; the tank's first chocolate also stays behind the second.
+    expect(row('CR1')).toEqual({
+      lot: 'CR1',
+      itemName: 'cream',
+      supplier: 'Dairy',
+      supplierLotCode: 'S-CR1',
+      receivedOn: '2026-03-01',
+      lots: 3,
+      boxes: '8.000',
+      pieces: '20.000',
+      overTheCounter: '22.000',
+      customers: 1,
+      boxesHere: '2.000',
+    });
+    expect(row('CH1')).toMatchObject({ lots: 5, boxes: '8.000', customers: 1 });
+    expect(row('CH3')).toMatchObject({ lots: 1, boxes: '0.000', customers: 0 });
+    expect(row('CT1')).toBeUndefined();
+    const boxes = sizes.map((size) => Number(size.boxes));
+    expect(boxes).toEqual([...boxes].sort((a, b) => b - a));
+    const tea = await service.as.auditor.get(`${path}&item=${books.id('tea')}`).expect(200);
+    expect((tea.body as RecallSizesView).sizes.map((size) => size.lot)).toEqual(['TEA']);
+    await service.as.auditor.get('/trace/recall-sizes?days=0').expect(400);
   });
 
   it('says what is missing or unknown', async () => {

@@ -134,6 +134,7 @@ export const recallView: RecallView = {
       addressLines: ['1 Seafront', '10000 Portville'],
       phone: '+00 2 22 33 44',
       email: 'kitchen@marees.example',
+      told: false,
       sales: [
         {
           dispatchCode: 'D-261125-00B2',
@@ -142,6 +143,7 @@ export const recallView: RecallView = {
           itemName: 'Box of 12, harbour assortment',
           quantity: '24.000',
           unit: 'pc',
+          learnedLater: false,
         },
         {
           dispatchCode: 'D-261125-00B2',
@@ -150,6 +152,7 @@ export const recallView: RecallView = {
           itemName: 'Raspberry heart',
           quantity: '150.000',
           unit: 'pc',
+          learnedLater: false,
         },
       ],
     },
@@ -158,6 +161,7 @@ export const recallView: RecallView = {
       addressLines: ['12 Bridge Street', '10010 Amont'],
       phone: null,
       email: 'pont@epicerie.example',
+      told: false,
       sales: [
         {
           dispatchCode: 'D-261124-009Z',
@@ -166,6 +170,7 @@ export const recallView: RecallView = {
           itemName: 'Box of 12, harbour assortment',
           quantity: '12.000',
           unit: 'pc',
+          learnedLater: false,
         },
       ],
     },
@@ -178,6 +183,7 @@ export const recallView: RecallView = {
       itemName: 'Raspberry heart',
       quantity: '61.000',
       unit: 'pc',
+      learnedLater: false,
     },
   ],
   onHand: [
@@ -188,6 +194,7 @@ export const recallView: RecallView = {
       unit: 'pc',
       placeName: 'Shop',
       held: true,
+      learnedLater: false,
     },
     {
       lotCode: '261123-008H',
@@ -196,8 +203,10 @@ export const recallView: RecallView = {
       unit: 'pc',
       placeName: 'Cold room',
       held: false,
+      learnedLater: true,
     },
   ],
+  changes: [{ lotCode: '261123-008H', change: 'now-in-scope', fields: [] }],
   ended: [{ what: 'sampled', lotCode: '261123-008H', quantity: '4.000', unit: 'pc' }],
 };
 

@@ -16,6 +16,8 @@ export type { CardSize, LegendCardView } from './papers/legend-view';
 export { priceList, type PriceListView } from './papers/price-list';
 export { recallList } from './papers/recall-list';
 export { recallLetters, recallNotice, type RecallNoticeView } from './papers/recall-notice';
+export { recallReport } from './papers/recall-report';
+export type { RecallReportView } from './papers/recall-report-view';
 export type { RecallView } from './papers/recall-view';
 export { traceReport } from './papers/trace-report';
 export type { TraceReportView } from './papers/trace-view';

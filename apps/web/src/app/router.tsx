@@ -74,6 +74,7 @@ const tree = root.addChildren([
     page('/trace/recalls', () => import('../features/recalls/recalls')),
     page('/trace/recalls/new', () => import('../features/recalls/open-recall')),
     page('/trace/recalls/$code', () => import('../features/recalls/recall')),
+    page('/trace/recall-sizes', () => import('../features/recalls/recall-sizes')),
     page('/trace/complaints', () => import('../features/complaints/complaints')),
     page('/trace/complaints/$code', () => import('../features/complaints/complaint')),
     page('/recipes', () => import('../features/recipes/recipes')),

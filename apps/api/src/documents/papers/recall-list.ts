@@ -3,7 +3,7 @@ import type { PaperContext } from '../kit/paper-context';
 import { Sheet } from '../kit/sheet';
 import { caution, facts, heading, titleBlock } from '../kit/sheet-parts';
 import { CAUTIONS } from './cautions.words';
-import { customerRows, saleCells, section, totalOf } from './recall-tables';
+import { changeText, customerRows, lotCell, saleCells, section, totalOf } from './recall-tables';
 import type { RecallView } from './recall-view';
 import { RECALL_WORDS } from './recall.words';
 
@@ -62,7 +62,7 @@ const hereSections = (sheet: Sheet, view: RecallView): void => {
     words.onHand,
     view.onHand.map((stock) => ({
       cells: [
-        [{ text: stock.itemName }, { text: `\n${stock.lotCode}`, strong: true }],
+        lotCell(stock, language),
         quantityText(stock.quantity, stock.unit, language),
         stock.placeName ?? '',
         [{ text: stock.held ? words.yes : words.no, strong: !stock.held }],
@@ -74,7 +74,7 @@ const hereSections = (sheet: Sheet, view: RecallView): void => {
     sheet,
     words.ended,
     view.ended.map((end) => ({
-      cells: [end.what, end.lotCode, quantityText(end.quantity, end.unit, language)],
+      cells: [words.endOf(end.what), end.lotCode, quantityText(end.quantity, end.unit, language)],
     })),
     [
       { title: words.what, share: 50 },
@@ -102,6 +102,23 @@ const hereSections = (sheet: Sheet, view: RecallView): void => {
   );
 };
 
+/** What is not in the scope as a person reviewed it: it stands before all else. */
+const changeSection = (sheet: Sheet, view: RecallView): void => {
+  if (view.changes.length === 0) return;
+  const words = RECALL_WORDS[sheet.context.language];
+  section(
+    sheet,
+    words.changes,
+    view.changes.map((change) => ({
+      cells: [[{ text: change.lotCode, strong: true }], changeText(change, sheet.context.language)],
+    })),
+    [
+      { title: words.lot, share: 20 },
+      { title: words.change, share: 80 },
+    ],
+  );
+};
+
 /** Who has what of the recalled lots, what is still here, and whether it is on hold. */
 export const recallList = (view: RecallView, context: PaperContext): Promise<Buffer> => {
   const { language, timeZone } = context;
@@ -119,6 +136,7 @@ export const recallList = (view: RecallView, context: PaperContext): Promise<Buf
     [words.asked, instantText(view.askedAt, timeZone, language)],
   ]);
   caution(sheet, CAUTIONS[language].recallScope);
+  changeSection(sheet, view);
   figures(sheet, view);
   sentSections(sheet, view);
   hereSections(sheet, view);

@@ -4,6 +4,7 @@ import type { PaperContext } from '../kit/paper-context';
 import { Sheet } from '../kit/sheet';
 import { caution, facts, heading, linesToWrite, titleBlock } from '../kit/sheet-parts';
 import { table } from '../kit/table';
+import { CAUTIONS } from './cautions.words';
 import type { RecallCustomer, RecallView } from './recall-view';
 import { RECALL_WORDS } from './recall.words';
 
@@ -60,6 +61,8 @@ export const recallNotice = (view: RecallNoticeView, context: PaperContext): Pro
   sheet.text([{ text: view.advice, strong: true }], large);
   heading(sheet, words.contactUs, large);
   sheet.text(contactText(context), large);
+  sheet.space(4);
+  caution(sheet, CAUTIONS[language].recallNotice);
   return sheet.finish();
 };
 
@@ -103,6 +106,7 @@ const letter = (
   });
   sheet.text([{ text: words.letterAsk, strong: true }], { sizePt: 10 });
   sheet.space(4);
+  caution(sheet, CAUTIONS[language].recallLetter);
   facts(sheet, [[words.contactUs, contactText(context)]]);
   heading(sheet, words.letterReply);
   linesToWrite(sheet, [words.stillThere, words.soldOn, words.destroyed, words.signature]);

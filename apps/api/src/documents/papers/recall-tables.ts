@@ -1,18 +1,42 @@
 import { Decimal, sum } from '../../domain/units';
-import { dayText, quantityText } from '../kit/formats';
+import { dayText, numberText, quantityText } from '../kit/formats';
 import type { PaperLanguage } from '../kit/language';
 import type { PaperContext } from '../kit/paper-context';
 import type { Sheet } from '../kit/sheet';
 import { heading } from '../kit/sheet-parts';
 import { table, type Row } from '../kit/table';
-import type { RecallCustomer, RecallSale } from './recall-view';
+import type { RecallChange, RecallCustomer, RecallSale } from './recall-view';
 import { RECALL_WORDS } from './recall.words';
 
+/** What it is, its lot, and whether it came to light only after the scope was frozen. */
+export const lotCell = (
+  row: { readonly itemName: string; readonly lotCode: string; readonly learnedLater: boolean },
+  language: PaperLanguage,
+): Row['cells'][number] => [
+  { text: row.itemName },
+  { text: `\n${row.lotCode}`, strong: true },
+  ...(row.learnedLater
+    ? [{ text: ` · ${RECALL_WORDS[language].learnedLater}`, strong: true }]
+    : []),
+];
+
 export const saleCells = (sale: RecallSale, { language }: PaperContext): Row['cells'] => [
-  [{ text: sale.itemName }, { text: `\n${sale.lotCode}`, strong: true }],
+  lotCell(sale, language),
   [{ text: quantityText(sale.quantity, sale.unit, language), strong: true }],
   `${dayText(sale.sentOn, language)}\n${sale.dispatchCode}`,
 ];
+
+/** What a change is, in words and with the quantities then and now. */
+export const changeText = (change: RecallChange, language: PaperLanguage): string => {
+  const words = RECALL_WORDS[language];
+  if (change.fields.length === 0) return words.changeOf[change.change];
+  return change.fields
+    .map(
+      ({ field, was, is }) =>
+        `${words.fieldOf[field]} ${numberText(was, language)} → ${numberText(is, language)}`,
+    )
+    .join(', ');
+};
 
 export const customerRows = (customer: RecallCustomer, context: PaperContext): Row[] => {
   const reach = [customer.phone, customer.email].filter((line) => line !== null);
@@ -25,7 +49,7 @@ export const customerRows = (customer: RecallCustomer, context: PaperContext): R
           ]
         : '',
       ...saleCells(sale, context),
-      index === 0 ? { form: 'tick' } : '',
+      index === 0 ? (customer.told ? RECALL_WORDS[context.language].yes : { form: 'tick' }) : '',
     ],
   }));
 };

@@ -12,6 +12,18 @@ export interface RecallView {
   readonly onHand: readonly RecallStock[];
   /** The part of the scope that is neither sent nor here: used up, wasted, sampled. */
   readonly ended: readonly RecallEnd[];
+  /** What the record has shown since the scope was frozen, or since the case was opened. */
+  readonly changes: readonly RecallChange[];
+}
+
+export interface RecallChange {
+  readonly lotCode: string;
+  readonly change: 'now-in-scope' | 'no-longer-in-scope' | 'quantity';
+  readonly fields: readonly {
+    readonly field: 'onHand' | 'dispatched' | 'counter';
+    readonly was: string;
+    readonly is: string;
+  }[];
 }
 
 export interface RecallLot {
@@ -29,6 +41,7 @@ export interface RecallCustomer {
   readonly addressLines: readonly string[];
   readonly phone: string | null;
   readonly email: string | null;
+  readonly told: boolean;
   readonly sales: readonly RecallSale[];
 }
 
@@ -40,6 +53,8 @@ export interface RecallSale {
   readonly itemName: string;
   readonly quantity: string;
   readonly unit: 'g' | 'pc';
+  /** Not in the frozen scope: the record shows it since. */
+  readonly learnedLater: boolean;
 }
 
 export interface RecallStock {
@@ -49,6 +64,7 @@ export interface RecallStock {
   readonly unit: 'g' | 'pc';
   readonly placeName: string | null;
   readonly held: boolean;
+  readonly learnedLater: boolean;
 }
 
 export interface RecallEnd {

@@ -45,7 +45,19 @@ interface RecallWords {
   readonly stillThere: string;
   readonly destroyed: string;
   readonly signature: string;
+  readonly changes: string;
+  readonly change: string;
+  readonly changeOf: Readonly<Record<'now-in-scope' | 'no-longer-in-scope' | 'quantity', string>>;
+  readonly fieldOf: Readonly<Record<'onHand' | 'dispatched' | 'counter', string>>;
+  readonly learnedLater: string;
+  /** A kind of movement, or an open batch by its code. */
+  readonly endOf: (what: string) => string;
 }
+
+const endWords =
+  (words: Readonly<Record<string, string>>, openBatch: string) =>
+  (what: string): string =>
+    words[what] ?? what.replace('in open batch', openBatch);
 
 export const RECALL_WORDS: Translated<RecallWords> = {
   en: {
@@ -94,6 +106,19 @@ export const RECALL_WORDS: Translated<RecallWords> = {
     stillThere: 'Still with us',
     destroyed: 'Destroyed',
     signature: 'Name, date, signature',
+    changes: 'Learned since: not in the scope as it was reviewed',
+    change: 'Change',
+    changeOf: {
+      'now-in-scope': 'is now in the scope',
+      'no-longer-in-scope': 'is no longer reached; it stays in the case',
+      quantity: 'quantities changed',
+    },
+    fieldOf: { onHand: 'here', dispatched: 'sent', counter: 'over the counter' },
+    learnedLater: 'learned later',
+    endOf: endWords(
+      { wasted: 'wasted', counted: 'count difference', sampled: 'sampled', returned: 'came back' },
+      'in open batch',
+    ),
   },
   fr: {
     listTitle: 'Liste de rappel',
@@ -141,5 +166,18 @@ export const RECALL_WORDS: Translated<RecallWords> = {
     stillThere: 'Encore chez nous',
     destroyed: 'Détruit',
     signature: 'Nom, date, signature',
+    changes: 'Appris depuis : absent du périmètre vérifié',
+    change: 'Changement',
+    changeOf: {
+      'now-in-scope': 'entre dans le périmètre',
+      'no-longer-in-scope': 'n’est plus atteint ; il reste au dossier',
+      quantity: 'quantités modifiées',
+    },
+    fieldOf: { onHand: 'ici', dispatched: 'expédié', counter: 'au comptoir' },
+    learnedLater: 'appris depuis',
+    endOf: endWords(
+      { wasted: 'jeté', counted: 'écart de comptage', sampled: 'prélevé', returned: 'revenu' },
+      'dans la fabrication ouverte',
+    ),
   },
 };

@@ -1,5 +1,5 @@
 export interface MouldInspection {
-  /** RFC 3339 in UTC, so that text order is time order. */
+  /** RFC 3339 in UTC, all with as many digits, so that text order is time order. */
   readonly at: string;
   readonly verdict: 'sound' | 'chipped' | 'retired';
 }

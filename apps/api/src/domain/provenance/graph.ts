@@ -65,8 +65,9 @@ const topologicalOrder = (
     }
   });
   const order = batches.flatMap((_, index) => (waiting[index] === 0 ? [index] : []));
-  for (let head = 0; head < order.length; head += 1) {
-    for (const next of followers[order[head] ?? 0] ?? []) {
+  // The list grows while it is read: a batch that comes free is read after those before it.
+  for (const free of order) {
+    for (const next of followers[free] ?? []) {
       const left = (waiting[next] ?? 0) - 1;
       waiting[next] = left;
       if (left === 0) order.push(next);

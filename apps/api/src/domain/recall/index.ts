@@ -1,4 +1,5 @@
 export {
+  COUNTER,
   changeSinceFrozen,
   effectiveness,
   type Effectiveness,

@@ -73,7 +73,8 @@ export interface Effectiveness {
   readonly notHeardFrom: readonly string[];
 }
 
-const COUNTER = 'counter';
+/** Name of all buyers over the counter together. */
+export const COUNTER = 'counter';
 
 /** Recovered ÷ distributed, and who has sent back nothing yet. */
 export const effectiveness = (rows: readonly Recovered[]): Effectiveness => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
-import { lotGraph } from '../provenance';
+import { lotGraph, reach } from '../provenance';
 import { Decimal } from '../units';
-import { recallSizes, splitProposal, type SlotSupply } from '.';
+import { recallSizes, type SentOut, splitProposal, type SlotSupply } from '.';
 
 const runsOf = (boxes: number, supplies: SlotSupply[]) => {
   const proposal = splitProposal(boxes, supplies);
@@ -66,19 +66,67 @@ describe('recallSizes', () => {
       { id: '2', draws: [draw('milk'), draw('sugar')], losses: [], outputs: made('B') },
     ]);
     if (!graph.ok) throw new Error(graph.refusal.detail);
-    const sizes = recallSizes(
-      graph.value,
-      ['cream', 'sugar'],
-      [
-        { lot: 'A', boxes: 10, customer: 'hotel' },
-        { lot: 'A', boxes: 3 },
-        { lot: 'B', boxes: 7, customer: 'hotel' },
-        { lot: 'B', boxes: 2, customer: 'grocer' },
-      ],
-    );
-    expect(sizes).toEqual([
-      { lot: 'sugar', boxes: 22, counterBoxes: 3, customers: 2 },
-      { lot: 'cream', boxes: 13, counterBoxes: 3, customers: 1 },
+    const box = (lot: string, boxes: number, customer?: string): SentOut => ({
+      lot,
+      kind: 'box',
+      quantity: new Decimal(boxes),
+      ...(customer === undefined ? {} : { customer }),
+    });
+    const sent = [box('A', 10, 'hotel'), box('A', 3), box('B', 7, 'hotel'), box('B', 2, 'grocer')];
+    const sizes = recallSizes(graph.value, ['cream', 'sugar'], sent, [
+      { lot: 'B', kind: 'box', quantity: new Decimal(4) },
+      { lot: 'sugar', kind: 'other', quantity: new Decimal(900) },
     ]);
+    expect(JSON.parse(JSON.stringify(sizes))).toEqual([
+      {
+        lot: 'sugar',
+        lots: 2,
+        boxes: '22',
+        pieces: '0',
+        overTheCounter: '3',
+        customers: 2,
+        boxesHere: '4',
+      },
+      {
+        lot: 'cream',
+        lots: 1,
+        boxes: '13',
+        pieces: '0',
+        overTheCounter: '3',
+        customers: 1,
+        boxesHere: '0',
+      },
+    ]);
+  });
+
+  it('finds the same lots in reach as a walk from each alone, in random graphs', () => {
+    const shape = fc.array(fc.array(fc.nat(1000), { minLength: 1, maxLength: 4 }), {
+      minLength: 1,
+      maxLength: 25,
+    });
+    fc.assert(
+      fc.property(shape, (plans) => {
+        const lots = Array.from({ length: 40 }, (_, index) => `R${index}`);
+        const asked = [...lots];
+        const graph = lotGraph(
+          plans.map((picks, number) => {
+            const drawn = [...new Set(picks.map((pick) => lots[pick % lots.length] ?? 'R0'))];
+            lots.push(`M${number}`);
+            const one = new Decimal(1);
+            const draws = drawn.map((lot) => ({ lot, massG: one, quantity: one }));
+            return {
+              id: `B${number}`,
+              draws,
+              losses: [],
+              outputs: [{ lot: `M${number}`, massG: new Decimal(draws.length) }],
+            };
+          }),
+        );
+        if (!graph.ok) throw new Error(graph.refusal.detail);
+        for (const size of recallSizes(graph.value, asked, [])) {
+          expect(size.lots).toBe(reach(graph.value, [size.lot]).length - 1);
+        }
+      }),
+    );
   });
 });

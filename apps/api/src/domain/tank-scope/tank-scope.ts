@@ -7,7 +7,7 @@
 export type TankEvent =
   | {
       readonly kind: 'charged';
-      /** RFC 3339 in UTC, so that text order is time order. */
+      /** RFC 3339 in UTC, all with as many digits, so that text order is time order. */
       readonly at: string;
       readonly addedLots: readonly string[];
       /** The tank's lot from this charge on. */

@@ -1,4 +1,6 @@
+import { Prisma } from '../../generated/prisma/client';
 import type { Tx } from '../../platform/database/prisma';
+import { LOT_STAYS } from '../tracing';
 
 export interface ComparableLot {
   readonly id: string;
@@ -37,6 +39,18 @@ export const mouldsOfBatches = (tx: Tx, batchIds: readonly string[]): Promise<Mo
     SELECT DISTINCT use.batch_id AS "batchId", mould.tag FROM mould_use use
     JOIN mould ON mould.id = use.mould_id
     WHERE use.batch_id = ANY(${[...batchIds]}::uuid[])`;
+
+export interface PlaceOfLot {
+  readonly lotId: string;
+  readonly placeId: string;
+}
+
+/** Every place where each lot ever stood: a fridge counts also when the lot has left it. */
+export const placesOfLots = (tx: Tx, lotIds: readonly string[]): Promise<PlaceOfLot[]> =>
+  tx.$queryRaw<PlaceOfLot[]>(Prisma.sql`
+    WITH ${LOT_STAYS}
+    SELECT DISTINCT lot_id AS "lotId", place_id AS "placeId" FROM stays
+    WHERE lot_id = ANY(${[...lotIds]}::uuid[]) AND place_id IS NOT NULL`);
 
 const names = (rows: readonly { id: string; name: string }[]): Map<string, string> =>
   new Map(rows.map((row) => [row.id, row.name]));

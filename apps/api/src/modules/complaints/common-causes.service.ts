@@ -49,7 +49,11 @@ export class CommonCausesService {
       orRefuse(subgraph.graph);
       const batchIds = (subgraph.rows.batches ?? []).map((row) => row[0]);
       const moulds = await queries.mouldsOfBatches(tx, batchIds);
-      const behind = causesBehind(subgraph, { ...(await queries.allNames(tx)), moulds });
+      const stays = await queries.placesOfLots(
+        tx,
+        subgraph.lots.map((row) => row[0]),
+      );
+      const behind = causesBehind(subgraph, { ...(await queries.allNames(tx)), moulds, stays });
       const exposures = exposuresOf(comparable, countByLot(complaints), behind);
       const found = commonCauses(exposures, (cause) => {
         const { kind, name } = causeOf(cause);

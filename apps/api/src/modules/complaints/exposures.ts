@@ -1,6 +1,6 @@
 import type { Exposure } from '../../domain/complaint-causes';
 import type { Subgraph } from '../tracing';
-import type { ComparableLot, MouldOfBatch } from './common-causes.queries';
+import type { ComparableLot, MouldOfBatch, PlaceOfLot } from './common-causes.queries';
 
 type Kind = 'lot' | 'mould' | 'tank' | 'person' | 'place';
 
@@ -12,34 +12,56 @@ export const causeOf = (key: string): { kind: Kind; name: string } => {
   return { kind: key.slice(0, colon) as Kind, name: key.slice(colon + 1) };
 };
 
+interface Named {
+  readonly moulds: readonly MouldOfBatch[];
+  readonly stays: readonly PlaceOfLot[];
+  readonly people: ReadonlyMap<string, string>;
+  readonly tanks: ReadonlyMap<string, string>;
+  readonly places: ReadonlyMap<string, string>;
+}
+
+/** The places where each lot itself ever stood, by the code of the lot. */
+const placesOfLots = (lots: Subgraph['lots'], named: Named): Map<string, Set<string>> => {
+  const codeOf = new Map(lots.map((row) => [row[0], row[1]]));
+  const causes = new Map<string, Set<string>>(lots.map((row) => [row[1], new Set()]));
+  for (const { lotId, placeId } of named.stays) {
+    const place = named.places.get(placeId);
+    if (place !== undefined) causes.get(codeOf.get(lotId) ?? '')?.add(causeKey('place', place));
+  }
+  return causes;
+};
+
+/** Who made each batch, where, from which tank and in which moulds, by the code of the batch. */
+const causesOfBatches = (rows: Subgraph['rows'], named: Named): Map<string, Set<string>> => {
+  const mouldsOf = new Map<string, string[]>();
+  for (const { batchId, tag } of named.moulds) {
+    mouldsOf.set(batchId, [...(mouldsOf.get(batchId) ?? []), tag]);
+  }
+  return new Map(
+    (rows.batches ?? []).map((row) => {
+      const causes = new Set<string>();
+      const add = (kind: Kind, name: string | undefined): void => {
+        if (name !== undefined) causes.add(causeKey(kind, name));
+      };
+      add('person', named.people.get(row[6]));
+      add('tank', named.tanks.get(row[7] ?? ''));
+      add('place', named.places.get(row[8] ?? ''));
+      for (const tag of mouldsOf.get(row[0]) ?? []) add('mould', tag);
+      return [row[1], causes] as const;
+    }),
+  );
+};
+
 /**
  * Everything behind each lot of a graph: lots, and the moulds, tanks, people and places of their
  * making. Built once in the order of making, so shared ancestors are shared work.
  */
 export const causesBehind = (
   { rows, lots, graph }: Subgraph,
-  names: {
-    readonly moulds: readonly MouldOfBatch[];
-    readonly people: ReadonlyMap<string, string>;
-    readonly tanks: ReadonlyMap<string, string>;
-    readonly places: ReadonlyMap<string, string>;
-  },
+  named: Named,
 ): ReadonlyMap<string, ReadonlySet<string>> => {
-  const ownOf = new Map(lots.map((row) => [row[1], ownCauses(row[11], names.places)]));
-  const batchCauses = new Map(
-    (rows.batches ?? []).map((row) => {
-      const causes = new Set<string>();
-      const add = (kind: Kind, name: string | undefined): void => {
-        if (name !== undefined) causes.add(causeKey(kind, name));
-      };
-      add('person', names.people.get(row[6]));
-      add('tank', names.tanks.get(row[7] ?? ''));
-      add('place', names.places.get(row[8] ?? ''));
-      for (const use of names.moulds) if (use.batchId === row[0]) add('mould', use.tag);
-      return [row[1], causes] as const;
-    }),
-  );
-  const behind = new Map<string, Set<string>>(ownOf);
+  const behind = placesOfLots(lots, named);
+  const batchCauses = causesOfBatches(rows, named);
   for (const batch of graph.ok ? graph.value.batches : []) {
     const causes = new Set(batchCauses.get(batch.id));
     for (const drawn of batch.lots) {
@@ -52,11 +74,6 @@ export const causesBehind = (
     }
   }
   return behind;
-};
-
-const ownCauses = (placeId: string | null, places: ReadonlyMap<string, string>): Set<string> => {
-  const place = places.get(placeId ?? '');
-  return new Set(place === undefined ? [] : [causeKey('place', place)]);
 };
 
 /** The units of each comparable lot that went out, with all that was, or may have been, in them. */

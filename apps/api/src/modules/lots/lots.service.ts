@@ -83,7 +83,13 @@ export class LotsService {
         action: 'lot.moved',
         subjectKind: 'lot',
         subjectId: code,
-        detail: { from: lot.place?.name ?? null, to: place?.name ?? null, toId: placeId },
+        // By id too: names may change, and a trace asks where a lot stood at some moment.
+        detail: {
+          from: lot.place?.name ?? null,
+          fromId: lot.placeId,
+          to: place?.name ?? null,
+          toId: placeId,
+        },
       });
       return viewLot(tx, code, by.today);
     });

@@ -15,12 +15,14 @@ const HEADER = [
   'unit',
   'mass_grams',
   'on_hold',
+  'learned_later',
 ];
 
 /** The recall list as one table: customers, then the counter, then what is still here. */
-export const recallCsv = ({ scope, customers }: RecallView): string => {
+export const recallCsv = ({ scope, learned, here, customers }: RecallView): string => {
   const customerOf = new Map(customers.map((customer) => [customer.id, customer]));
-  const sold = scope.sales.map((sale) => {
+  const later = new Set(learned.sales);
+  const sold = [...scope.sales, ...learned.sales].map((sale) => {
     const customer = sale.customerId === null ? undefined : customerOf.get(sale.customerId);
     return [
       sale.customerId === null ? 'counter' : 'customer',
@@ -36,23 +38,23 @@ export const recallCsv = ({ scope, customers }: RecallView): string => {
       sale.unit,
       sale.massGrams,
       '',
+      later.has(sale) ? 'yes' : '',
     ];
   });
-  const here = scope.lots
-    .filter((lot) => Number(lot.onHandQuantity) > 0)
-    .map((lot) => [
-      'here',
-      ...['', '', '', ''],
-      lot.place ?? '',
-      '',
-      lot.code,
-      lot.itemName,
-      lot.onHandQuantity,
-      lot.unit,
-      '',
-      lot.held ? 'yes' : 'NO',
-    ]);
-  return csvText(HEADER, [...sold.sort(byWhereAndName), ...here]);
+  const stock = here.map((row) => [
+    'here',
+    ...['', '', '', ''],
+    row.place ?? '',
+    '',
+    row.lot,
+    row.itemName,
+    row.quantity,
+    row.unit,
+    '',
+    row.held ? 'yes' : 'NO',
+    row.learnedLater ? 'yes' : '',
+  ]);
+  return csvText(HEADER, [...sold.sort(byWhereAndName), ...stock]);
 };
 
 const byWhereAndName = (a: readonly string[], b: readonly string[]): number =>

@@ -55,4 +55,14 @@ export class RecallPapersController {
   ): Promise<StreamableFile> {
     return pdfFile(await this.papers.notice(code, query), `recall-notice-${code}`);
   }
+
+  @Get('report.pdf')
+  @ApiProduces('application/pdf')
+  @ApiOkResponse({ schema: { type: 'string', format: 'binary' } })
+  async report(
+    @Param('code') code: string,
+    @Query() query: RecallPaperQuery,
+  ): Promise<StreamableFile> {
+    return pdfFile(await this.papers.report(code, query), `recall-report-${code}`);
+  }
 }

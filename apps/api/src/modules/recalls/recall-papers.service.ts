@@ -1,72 +1,13 @@
 import { Injectable } from '@nestjs/common';
-import {
-  recallLetters,
-  recallList,
-  recallNotice,
-  type RecallView as RecallPaper,
-} from '../../documents';
+import { recallLetters, recallList, recallNotice, recallReport } from '../../documents';
 import { type Tx } from '../../platform/database/prisma';
 import { Transactions } from '../../platform/database/transactions';
 import { PaperContexts } from '../papers';
+import { dateOf, lotsOnPaper, paperOf } from './recall-paper.view';
 import type { RecallPaperQuery } from './recall-papers.dto';
-import type { RecallView, ScopeLotView, ScopeSaleView } from './recalls.dto';
+import { reportOf } from './recall-report.view';
+import type { RecallView } from './recalls.dto';
 import { RecallsService } from './recalls.service';
-
-type Sale = RecallPaper['counter'][number];
-
-const saleOf = (sale: ScopeSaleView): Sale => ({
-  dispatchCode: sale.dispatch,
-  sentOn: sale.sentOn,
-  lotCode: sale.lot,
-  itemName: sale.itemName,
-  quantity: sale.quantity,
-  unit: sale.unit,
-});
-
-const dateOf = (lot: ScopeLotView) => ({
-  date: lot.useBy ?? lot.bestBefore,
-  dateKind: lot.useBy === null ? ('best_before' as const) : ('use_by' as const),
-});
-
-/** The case in the shape of its papers. */
-const paperOf = (view: RecallView): RecallPaper => ({
-  code: view.code,
-  mode: view.mode === 'rehearsal' ? 'rehearsal' : 'real',
-  reason: view.reason,
-  openedAt: new Date(view.openedAt),
-  askedAt: new Date(view.scope.askedAt),
-  lots: view.scope.lots.map((lot) => ({
-    code: lot.code,
-    itemName: lot.itemName,
-    quantity: lot.madeQuantity,
-    unit: lot.unit,
-    ...dateOf(lot),
-  })),
-  customers: view.customers.map((customer) => ({
-    name: customer.name,
-    addressLines: customer.addressLines,
-    phone: customer.phone,
-    email: customer.email,
-    sales: view.scope.sales.filter((sale) => sale.customerId === customer.id).map(saleOf),
-  })),
-  counter: view.scope.sales.filter((sale) => sale.customerId === null).map(saleOf),
-  onHand: view.scope.lots
-    .filter((lot) => Number(lot.onHandQuantity) > 0)
-    .map((lot) => ({
-      lotCode: lot.code,
-      itemName: lot.itemName,
-      quantity: lot.onHandQuantity,
-      unit: lot.unit,
-      placeName: lot.place,
-      held: lot.held,
-    })),
-  ended: view.scope.ends.map((end) => ({
-    what: end.what,
-    lotCode: end.lot,
-    quantity: end.quantity,
-    unit: end.unit,
-  })),
-});
 
 /** What buyers can hold in their hands. */
 const SOLD = new Set(['box', 'piece']);
@@ -101,13 +42,18 @@ export class RecallPapersService {
           mode: view.mode === 'rehearsal' ? 'rehearsal' : 'real',
           reason: query.reason ?? view.reason,
           advice: query.advice ?? ADVICE[context.language],
-          products: view.scope.lots
+          products: lotsOnPaper(view)
             .filter((lot) => SOLD.has(lot.itemKind))
             .map((lot) => ({ itemName: lot.itemName, lotMark: `L${lot.code}`, ...dateOf(lot) })),
         },
         context,
       ),
     );
+  }
+
+  /** At the close as it was kept; before it, the figures of now. */
+  report(code: string, query: RecallPaperQuery): Promise<Buffer> {
+    return this.print(code, query, (view, context) => recallReport(reportOf(view), context));
   }
 
   private print(

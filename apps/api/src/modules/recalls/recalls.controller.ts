@@ -13,6 +13,7 @@ import {
   RecallView,
   RecoveriesDto,
 } from './recalls.dto';
+import { RecallHoldsService } from './recall-holds.service';
 import { RecallsService } from './recalls.service';
 import { RecoveriesService } from './recoveries.service';
 
@@ -21,6 +22,7 @@ import { RecoveriesService } from './recoveries.service';
 export class RecallsController {
   constructor(
     private readonly recalls: RecallsService,
+    private readonly holds: RecallHoldsService,
     private readonly recoveries: RecoveriesService,
   ) {}
 
@@ -61,7 +63,7 @@ export class RecallsController {
   @HttpCode(200)
   @ApiOkResponse({ type: RecallView })
   hold(@Param('code') code: string): Promise<RecallView> {
-    return this.recalls.hold(code);
+    return this.holds.hold(code);
   }
 
   @Post(':code/notes')

@@ -1,8 +1,5 @@
 import {
   Choice,
-  Day,
-  Flag,
-  Grams,
   Id,
   Instant,
   JsonObject,
@@ -15,14 +12,22 @@ import {
 } from '../../platform/dto';
 import { PageQuery } from '../../platform/paging/page';
 import { STARTS } from '../tracing';
+import {
+  EffectivenessView,
+  ExcludedLotDto,
+  LearnedView,
+  ScopeChangeView,
+  ScopeCustomerView,
+  ScopeView,
+  StillHereView,
+} from './scope.dto';
 
 export const MODES = ['real', 'rehearsal'] as const;
 export const STATES = ['open', 'frozen', 'closed'] as const;
-export const RECALL_STARTS = ['lot', 'mould', ...STARTS] as const;
 
 export class RecallStartDto {
-  @Choice(RECALL_STARTS, { description: 'What the case is opened from' })
-  kind: (typeof RECALL_STARTS)[number];
+  @Choice(STARTS, { description: 'What the case is opened from' })
+  kind: (typeof STARTS)[number];
 
   @Id({ optional: true })
   id?: string;
@@ -50,14 +55,6 @@ export class OpenRecallDto {
 
   @ListOf(() => RecallStartDto, { min: 1, max: 50 })
   starts: RecallStartDto[];
-}
-
-export class ExcludedLotDto {
-  @Text({ max: 60 })
-  lot: string;
-
-  @Text({ max: 500, description: 'Why a person took it out: kept in the case' })
-  reason: string;
 }
 
 export class FreezeDto {
@@ -107,170 +104,6 @@ export class CloseRecallDto {
 export class RecallQuery extends PageQuery {
   @Choice(STATES, { optional: true })
   state?: (typeof STATES)[number];
-}
-
-export class ScopeLotView {
-  @Text()
-  code: string;
-
-  @Text()
-  itemName: string;
-
-  @Text()
-  itemKind: string;
-
-  @Choice(['g', 'pc'])
-  unit: 'g' | 'pc';
-
-  @Flag({ description: 'One of the lots that the case was opened from' })
-  root: boolean;
-
-  @Text({
-    nullable: true,
-    description: 'Part that came from them, well mixed; ranks, never excludes',
-  })
-  sharedRatio: string | null;
-
-  @Quantity()
-  madeQuantity: string;
-
-  @Day({ nullable: true })
-  bestBefore: string | null;
-
-  @Day({ nullable: true })
-  useBy: string | null;
-
-  @Quantity()
-  onHandQuantity: string;
-
-  @Text({ nullable: true })
-  place: string | null;
-
-  @Flag()
-  held: boolean;
-
-  @Quantity({ description: 'Sent to customers' })
-  dispatchedQuantity: string;
-
-  @Quantity({ description: 'Sold over the counter' })
-  counterQuantity: string;
-}
-
-export class ScopeSaleView {
-  @Text()
-  dispatch: string;
-
-  @Day()
-  sentOn: string;
-
-  @Id({ nullable: true })
-  customerId: string | null;
-
-  @Text()
-  lot: string;
-
-  @Text()
-  itemName: string;
-
-  @Choice(['g', 'pc'])
-  unit: 'g' | 'pc';
-
-  @Quantity()
-  quantity: string;
-
-  @Grams()
-  massGrams: string;
-}
-
-export class ScopeEndView {
-  @Text()
-  lot: string;
-
-  @Text({ description: 'wasted, counted, sampled, returned, or drawn into an open batch' })
-  what: string;
-
-  @Quantity()
-  quantity: string;
-
-  @Choice(['g', 'pc'])
-  unit: 'g' | 'pc';
-}
-
-export class ScopeCustomerView {
-  @Id()
-  id: string;
-
-  @Text()
-  name: string;
-
-  @Texts()
-  addressLines: string[];
-
-  @Text({ nullable: true })
-  phone: string | null;
-
-  @Text({ nullable: true })
-  email: string | null;
-
-  @Grams()
-  distributedGrams: string;
-
-  @Grams()
-  recoveredGrams: string;
-
-  @Flag()
-  told: boolean;
-}
-
-export class ScopeView {
-  @Instant({ description: 'When the record was read' })
-  askedAt: string;
-
-  @Text({ nullable: true })
-  sharesProblem: string | null;
-
-  @ListOf(() => ScopeLotView)
-  lots: ScopeLotView[];
-
-  @ListOf(() => ScopeSaleView)
-  sales: ScopeSaleView[];
-
-  @ListOf(() => ScopeEndView)
-  ends: ScopeEndView[];
-
-  @ListOf(() => ExcludedLotDto)
-  excluded: ExcludedLotDto[];
-}
-
-export class ScopeChangeView {
-  @Text()
-  lot: string;
-
-  @Choice(['now-in-scope', 'no-longer-in-scope', 'quantity'])
-  change: string;
-
-  @Text({ nullable: true, description: 'Quantities then and now' })
-  detail: string | null;
-}
-
-export class EffectivenessView {
-  @Grams()
-  distributedGrams: string;
-
-  @Grams()
-  recoveredGrams: string;
-
-  @Grams()
-  outstandingGrams: string;
-
-  @Text({ nullable: true, description: 'Recovered ÷ distributed' })
-  recoveredPercent: string | null;
-
-  @Texts({ description: 'More came back than went out: to be looked at' })
-  overRecovered: string[];
-
-  @Texts()
-  notHeardFrom: string[];
 }
 
 export class RecallActionView {
@@ -325,6 +158,16 @@ export class RecallView extends RecallHeadView {
 
   @Nested(() => ScopeView, { description: 'As frozen, or as it is now' })
   scope: ScopeView;
+
+  @Nested(() => LearnedView, {
+    description: 'What a frozen scope doesn’t hold and the record shows now; counted in below',
+  })
+  learned: LearnedView;
+
+  @ListOf(() => StillHereView, {
+    description: 'What of it is here now, where, and whether it is on hold: never as frozen',
+  })
+  here: StillHereView[];
 
   @ListOf(() => ScopeChangeView, {
     description: 'Learned since it was frozen, or since it was opened',

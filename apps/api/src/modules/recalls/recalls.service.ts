@@ -9,8 +9,8 @@ import { writeJournal } from '../../platform/journal/journal';
 import { decodeCursor, limitOf, type Page, pageOf } from '../../platform/paging/page';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import { nextCode } from '../codes';
-import { placeHolds } from '../stock';
 import { TracingService } from '../tracing';
+import { closeReport } from './close-report';
 import { currentScope, withoutExcluded } from './recall-scope';
 import type {
   CloseRecallDto,
@@ -20,12 +20,11 @@ import type {
   RecallNoteDto,
   RecallQuery,
   RecallView,
-  ScopeView,
 } from './recalls.dto';
 import * as repository from './recalls.repository';
-import { frozenScopeOf, headView, type KeptRoots, recallView, rootIdsOf } from './recalls.view';
+import { headView, type KeptRoots, recallView, rootIdsOf } from './recalls.view';
 
-const json = (value: object): Prisma.InputJsonObject => value as Prisma.InputJsonObject;
+const json = (value: object): Prisma.InputJsonObject => value;
 
 /** @throws RefusalError when the case is not in the state that the step needs */
 export const mustBe = (
@@ -123,31 +122,6 @@ export class RecallsService {
     });
   }
 
-  /** Puts every lot in scope on hold in one step, those learned of later too. Rehearsals hold none. */
-  hold(code: string): Promise<RecallView> {
-    return this.transactions.book(async (tx, by) => {
-      const recall = await this.find(tx, code);
-      mustBe(recall, ['open', 'frozen'], 'holding its lots');
-      const lots = await this.lotsToHold(tx, recall, by);
-      if (recall.mode === 'real') {
-        await placeHolds(
-          tx,
-          by,
-          lots.map((lot) => ({
-            lotId: lot.id,
-            kind: 'recall',
-            reason: `Recall ${code}: ${recall.reason}`,
-            causeId: recall.id,
-          })),
-        );
-      }
-      const detail = { lots: lots.map((lot) => lot.code), rehearsal: recall.mode === 'rehearsal' };
-      await repository.addAction(tx, by, recall.id, 'held', detail);
-      await this.journal(tx, by, 'recall.held', code, detail);
-      return this.view(tx, code);
-    });
-  }
-
   note(code: string, dto: RecallNoteDto): Promise<RecallView> {
     return this.transactions.book(async (tx, by) => {
       const recall = await this.find(tx, code);
@@ -172,16 +146,7 @@ export class RecallsService {
         state: 'closed',
         closedAt: by.at,
         closedById: by.userId,
-        closeReport: json({
-          conclusion: dto.conclusion,
-          effectiveness: { ...view.effectiveness },
-          lots: view.scope.lots.length,
-          customers: view.customers.length,
-          changesSinceFrozen: view.changes.map((change) => ({ ...change })),
-          notHeld: view.notHeld,
-          secondsToFreeze: secondsBetween(recall.openedAt, recall.frozenAt),
-          secondsToClose: secondsBetween(recall.openedAt, by.at),
-        }),
+        closeReport: json(closeReport(recall, view, dto.conclusion, by.at)),
       });
       await repository.addAction(tx, by, recall.id, 'closed', { conclusion: dto.conclusion });
       await this.journal(tx, by, 'recall.closed', code, { conclusion: dto.conclusion });
@@ -197,16 +162,6 @@ export class RecallsService {
     return recallView(tx, await this.find(tx, code), this.clock.now());
   }
 
-  private async lotsToHold(tx: Tx, recall: repository.CaseWithActions, by: By) {
-    const excluded = frozenScopeOf(recall)?.excluded ?? [];
-    const now = withoutExcluded(await currentScope(tx, rootIdsOf(recall), by.at), excluded);
-    const codes = new Set(scopeCodes(now));
-    for (const code of scopeCodes(frozenScopeOf(recall))) codes.add(code);
-    const lots = await repository.lotsByCode(tx, [...codes]);
-    const held = await repository.heldByCase(tx, recall.id);
-    return lots.filter((lot) => !held.has(lot.id));
-  }
-
   private journal(tx: Tx, by: By, action: string, code: string, detail: object): Promise<void> {
     return writeJournal(tx, by, {
       action,
@@ -216,8 +171,3 @@ export class RecallsService {
     });
   }
 }
-
-const scopeCodes = (scope: ScopeView | null): string[] => scope?.lots.map((lot) => lot.code) ?? [];
-
-const secondsBetween = (from: Date, to: Date | null): number | null =>
-  to === null ? null : Math.round((to.getTime() - from.getTime()) / 1000);

@@ -1,17 +1,13 @@
-import type { Prisma, RecallCase } from '../../generated/prisma/client';
+import type { RecallCase } from '../../generated/prisma/client';
 import { changeSinceFrozen } from '../../domain/recall';
 import type { Tx } from '../../platform/database/prisma';
-import {
-  currentScope,
-  effectivenessView,
-  recoveredGrams,
-  type RecoveredGoods,
-  scopeLots,
-  sentGrams,
-  withoutExcluded,
-} from './recall-scope';
-import type { RecallHeadView, RecallView, ScopeChangeView, ScopeView } from './recalls.dto';
-import { type CaseWithActions, customersById, peopleById } from './recalls.repository';
+import { currentScope, scopeLots, withoutExcluded } from './recall-scope';
+import { detailOf, recoveredIn } from './recall-actions';
+import type { RecallHeadView, RecallView } from './recalls.dto';
+import { type CaseWithActions, peopleById } from './recalls.repository';
+import { customerViews } from './scope-customers.view';
+import type { ScopeChangeView, ScopeLotView, ScopeView, StillHereView } from './scope.dto';
+import { effectivenessView, learnedSince } from './scope-figures';
 
 /** What the case was opened from, as it is kept in `roots`. */
 export interface KeptRoots {
@@ -43,14 +39,6 @@ export const headView = (recall: RecallCase): RecallHeadView => ({
   version: recall.version,
 });
 
-const detailOf = (action: { readonly detail: Prisma.JsonValue }): Record<string, unknown> =>
-  action.detail as Record<string, unknown>;
-
-export const recoveredIn = (recall: CaseWithActions): RecoveredGoods[] =>
-  recall.actions
-    .filter((action) => action.kind === 'recovered')
-    .map((action) => detailOf(action) as unknown as RecoveredGoods);
-
 export const frozenScopeOf = (recall: RecallCase): ScopeView | null =>
   recall.frozenScope as unknown as ScopeView | null;
 
@@ -62,19 +50,44 @@ const scopeAsKnown = (recall: CaseWithActions): ScopeView | undefined => {
   return opened && (detailOf(opened)['scope'] as ScopeView | undefined);
 };
 
-const changesSince = (known: ScopeView | undefined, current: ScopeView): ScopeChangeView[] => {
+const changesSince = (known: ScopeView | undefined, scope: ScopeView): ScopeChangeView[] => {
   if (known === undefined) return [];
-  const scope = withoutExcluded(current, known.excluded);
   return changeSinceFrozen(
     { askedAt: known.askedAt, lots: scopeLots(known) },
     scopeLots(scope),
-  ).map(({ lot, change, fields }) => ({
+  ).map(({ lot, change, fields = [] }) => ({
     lot,
     change,
-    detail:
-      fields
-        ?.map(({ field, was, is }) => `${field} ${was.toFixed()} → ${is.toFixed()}`)
-        .join(', ') ?? null,
+    fields: fields.map(({ field, was, is }) => ({ field, was: was.toFixed(3), is: is.toFixed(3) })),
+  }));
+};
+
+const stillHere = (current: ScopeView, learned: readonly ScopeLotView[]): StillHereView[] => {
+  const later = new Set(learned.map((lot) => lot.code));
+  return current.lots
+    .filter((lot) => Number(lot.onHandQuantity) > 0)
+    .map((lot) => ({
+      lot: lot.code,
+      itemName: lot.itemName,
+      unit: lot.unit,
+      quantity: lot.onHandQuantity,
+      place: lot.place,
+      held: lot.held,
+      learnedLater: later.has(lot.code),
+    }));
+};
+
+const actionViews = async (tx: Tx, recall: CaseWithActions): Promise<RecallView['actions']> => {
+  const people = await peopleById(
+    tx,
+    recall.actions.map((action) => action.userId),
+  );
+  return recall.actions.map((action) => ({
+    kind: action.kind,
+    at: action.at.toISOString(),
+    person: people.get(action.userId) ?? '',
+    detail: action.kind === 'opened' ? {} : detailOf(action),
+    afterSeconds: Math.round((action.at.getTime() - recall.openedAt.getTime()) / 1000),
   }));
 };
 
@@ -83,51 +96,29 @@ export const recallView = async (
   recall: CaseWithActions,
   now: Date,
 ): Promise<RecallView> => {
-  const current = await currentScope(tx, rootIdsOf(recall), now);
-  const scope = frozenScopeOf(recall) ?? current;
-  const recovered = recoveredIn(recall);
-  const sent = sentGrams(scope.sales);
-  const customers = await customersById(
-    tx,
-    [...sent.keys()].flatMap((id) => id ?? []),
+  const frozen = frozenScopeOf(recall);
+  const current = withoutExcluded(
+    await currentScope(tx, rootIdsOf(recall), now),
+    frozen?.excluded ?? [],
   );
+  const scope = frozen ?? current;
+  const learned = learnedSince(frozen, current);
+  const sales = [...scope.sales, ...learned.sales];
+  const customers = await customerViews(tx, recall, sales, scope.sales);
   const names = new Map(customers.map((customer) => [customer.id, customer.name]));
-  const people = await peopleById(
-    tx,
-    recall.actions.map((action) => action.userId),
-  );
-  const told = new Set(
-    recall.actions
-      .filter((action) => action.kind === 'customer_told')
-      .map((action) => detailOf(action)['customerId']),
-  );
-  const excluded = new Set(scope.excluded.map((row) => row.lot));
   return {
     ...headView(recall),
     caution: CAUTION,
     scope,
+    learned,
+    here: stillHere(current, learned.lots),
     changes: changesSince(scopeAsKnown(recall), current),
-    customers: customers.map((customer) => ({
-      id: customer.id,
-      name: customer.name,
-      addressLines: customer.addressLines,
-      phone: customer.phone,
-      email: customer.email,
-      distributedGrams: (sent.get(customer.id) ?? recoveredGrams([], null)).toFixed(3),
-      recoveredGrams: recoveredGrams(recovered, customer.id).toFixed(3),
-      told: told.has(customer.id),
-    })),
+    customers,
     notHeld: current.lots
-      .filter((lot) => !lot.held && Number(lot.onHandQuantity) > 0 && !excluded.has(lot.code))
+      .filter((lot) => !lot.held && Number(lot.onHandQuantity) > 0)
       .map((lot) => lot.code),
-    effectiveness: effectivenessView(scope.sales, recovered, (id) => names.get(id) ?? id),
-    actions: recall.actions.map((action) => ({
-      kind: action.kind,
-      at: action.at.toISOString(),
-      person: people.get(action.userId) ?? '',
-      detail: action.kind === 'opened' ? {} : detailOf(action),
-      afterSeconds: Math.round((action.at.getTime() - recall.openedAt.getTime()) / 1000),
-    })),
+    effectiveness: effectivenessView(sales, recoveredIn(recall), (id) => names.get(id) ?? id),
+    actions: await actionViews(tx, recall),
     closeReport: recall.closeReport as Record<string, unknown> | null,
   };
 };

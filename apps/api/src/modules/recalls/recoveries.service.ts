@@ -1,70 +1,17 @@
 import { Injectable } from '@nestjs/common';
 import { checkReturn } from '../../domain/dispatch';
-import { shareOf, type StockShare } from '../../domain/stock';
 import { Decimal } from '../../domain/units';
-import { decimalFromDb, decimalToDb } from '../../platform/database/decimals';
+import { decimalToDb } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { type By, Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
 import { writeJournal } from '../../platform/journal/journal';
-import { orNotFound, orRefuse } from '../../platform/problems';
+import { orNotFound, orRefuse, RefusalError } from '../../platform/problems';
 import { placeHolds } from '../stock';
 import type { RecallView, RecoveredDto, RecoveriesDto } from './recalls.dto';
 import * as repository from './recalls.repository';
 import { mustBe, RecallsService } from './recalls.service';
-
-interface StillOut {
-  readonly lineId: string;
-  readonly share: StockShare;
-}
-
-const less = (share: StockShare, other: StockShare): StockShare => ({
-  quantity: share.quantity.minus(other.quantity),
-  massG: share.massG.minus(other.massG),
-  cost: share.cost.minus(other.cost),
-});
-
-const shareFromDb = (row: {
-  readonly quantity: Parameters<typeof decimalFromDb>[0];
-  readonly massG: Parameters<typeof decimalFromDb>[0];
-  readonly cost: Parameters<typeof decimalFromDb>[0];
-}): StockShare => ({
-  quantity: decimalFromDb(row.quantity),
-  massG: decimalFromDb(row.massG),
-  cost: decimalFromDb(row.cost),
-});
-
-/** What of a lot is still with one receiver, dispatch line by dispatch line. */
-const stillOut = async (tx: Tx, lotId: string, customerId: string | null): Promise<StillOut[]> => {
-  const lines = await repository.linesSentTo(tx, lotId, customerId);
-  const returned = await repository.returnedOf(
-    tx,
-    lines.map((line) => line.id),
-  );
-  return lines.map((line) => ({
-    lineId: line.id,
-    share: returned
-      .filter((movement) => movement.dispatchLineId === line.id)
-      .reduce((share, movement) => less(share, shareFromDb(movement)), shareFromDb(line)),
-  }));
-};
-
-interface PartBack extends StillOut {
-  readonly back: StockShare;
-}
-
-/** Lays what came back on the lines, oldest first. */
-const spread = (lines: readonly StillOut[], quantity: Decimal): PartBack[] => {
-  let left = quantity;
-  const parts: PartBack[] = [];
-  for (const line of lines) {
-    const here = Decimal.min(left, line.share.quantity);
-    if (!here.greaterThan(0)) continue;
-    parts.push({ ...line, back: shareOf(line.share, here) });
-    left = left.minus(here);
-  }
-  return parts;
-};
+import { type PartBack, spread, stillOut } from './still-out';
 
 @Injectable()
 export class RecoveriesService {
@@ -81,6 +28,9 @@ export class RecoveriesService {
     return this.transactions.book(async (tx, by) => {
       const recall = await this.recalls.find(tx, code);
       mustBe(recall, ['frozen'], 'booking what was recovered');
+      const { scope, learned } = await this.recalls.view(tx, code);
+      const inCase = new Set([...scope.lots, ...learned.lots].map((lot) => lot.code));
+      for (const { lot } of dto.lines) mustBeInCase(code, lot, inCase);
       for (const line of dto.lines) await this.recoverLine(tx, by, recall, line);
       await writeJournal(tx, by, {
         action: 'recall.recovered',
@@ -149,6 +99,15 @@ export class RecoveriesService {
     });
   }
 }
+
+/** Goods of another lot come back as an ordinary return: counted here they would feign success. */
+const mustBeInCase = (code: string, lot: string, inCase: ReadonlySet<string>): void => {
+  if (inCase.has(lot)) return;
+  throw new RefusalError({
+    code: 'not-valid',
+    detail: `Lot ${lot} is not in recall ${code}. Book it as an ordinary return, or open a case for it.`,
+  });
+};
 
 /** Recoveries that left no movement: destroyed where they were, or of a rehearsal. */
 const destroyedBefore = (

@@ -18,7 +18,7 @@ export const balanceView = (
   askedAt: Date,
 ): BalanceView => {
   const root = subgraph.lots.find((row) => row[1] === code);
-  const byPieces = root !== undefined && root[4] === 0;
+  const byPieces = root?.[4] === 0;
   const balance = byPieces ? balanceOfPieces(subgraph, root) : balanceOfGrams(subgraph, [code]);
   return {
     lot: code,

@@ -6,4 +6,5 @@ export { SUBGRAPH_DETAILS } from './subgraph-details.queries';
 export type { DetailRows, LotRow, SubgraphRows } from './subgraph.rows';
 export { STARTS, TracedLotView, TraceStartQuery, TraceView } from './trace.dto';
 export { traceView } from './trace.view';
-export type { Roots } from './roots';
+export { LOT_STAYS } from './lot-stays.queries';
+export type { Roots } from './roots-kept';

@@ -46,11 +46,18 @@ export const sentWith = (tx: Tx, code: string): Promise<string[]> =>
 export const bySupplierLotCode = (tx: Tx, code: string): Promise<string[]> =>
   idsOf(tx, { deliveryLine: { supplierLotCode: code } });
 
-/** A code that has no form of ours: a supplier's lot as typed, or a lot of an older pattern. */
-export const byAnyCode = (tx: Tx, text: string): Promise<string[]> =>
-  idsOf(tx, {
-    OR: [{ code: text.trim() }, { deliveryLine: { supplierLotCode: text.trim() } }],
+/** A code that has no form of ours: a supplier's lot as typed, or a code of an older pattern. */
+export const byAnyCode = (tx: Tx, text: string): Promise<string[]> => {
+  const code = text.trim();
+  return idsOf(tx, {
+    OR: [
+      { code },
+      { deliveryLine: { supplierLotCode: code } },
+      { batch: { code } },
+      { dispatchLines: { some: { dispatch: { code } } } },
+    ],
   });
+};
 
 export const mouldWithHistory = (tx: Tx, tag: string) =>
   tx.mould.findUnique({
@@ -84,49 +91,15 @@ export const placeById = (tx: Tx, id: string) => tx.place.findUnique({ where: { 
 
 export const placeByTag = (tx: Tx, tag: string) => tx.place.findUnique({ where: { tag } });
 
-export const readingById = (tx: Tx, id: string) => tx.reading.findUnique({ where: { id } });
-
-/** The nearest readings of the same measure and place that were in limits, before and after. */
-export const soundReadingsAround = async (
-  tx: Tx,
-  { placeId, measure, at }: { placeId: string; measure: string; at: Date },
-  now: string,
-): Promise<{ from: string; to: string }> => {
-  const sound = { placeId, measure, verdict: 'in' };
-  const [before, after, place] = [
-    await tx.reading.findFirst({ where: { ...sound, at: { lt: at } }, orderBy: { at: 'desc' } }),
-    await tx.reading.findFirst({ where: { ...sound, at: { gt: at } }, orderBy: { at: 'asc' } }),
-    await tx.lot.aggregate({ where: { placeId }, _min: { createdAt: true } }),
-  ];
-  return {
-    from: (before?.at ?? place._min.createdAt ?? at).toISOString(),
-    to: after?.at.toISOString() ?? now,
-  };
-};
-
-/**
- * Lots that were, or may have been, in a place at some moment of a window: there now or moved away
- * from it since the window began, born by its end, and not used up before it. A lot that came only
- * after the window is taken in too when the journal can't tell: too many is the safe side.
- */
-export const keptInPlace = async (
-  tx: Tx,
-  placeId: string,
-  from: string,
-  to: string,
-): Promise<string[]> => {
-  const rows = await tx.$queryRaw<{ id: string }[]>`
-    SELECT lot.id FROM lot
-    WHERE (lot.place_id = ${placeId}::uuid
-        OR EXISTS (SELECT 1 FROM journal_entry entry
-          WHERE entry.subject_kind = 'lot' AND entry.subject_id = lot.code
-            AND entry.action = 'lot.moved' AND entry.at >= ${from}::timestamptz
-            AND entry.detail ->> 'from' = (SELECT name FROM place WHERE id = ${placeId}::uuid)))
-      AND lot.created_at <= ${to}::timestamptz
-      AND (lot.on_hand_quantity > 0 OR EXISTS (SELECT 1 FROM movement
-        WHERE movement.lot_id = lot.id AND movement.at >= ${from}::timestamptz))
-    ORDER BY lot.code`;
-  return rows.map((row) => row.id);
+/** Moments are said in the workshop's own time, to the minute. */
+export const momentsOf = async (tx: Tx): Promise<(instant: string) => string> => {
+  const workshop = await tx.workshop.findUnique({ where: { id: 1 } });
+  return (instant) =>
+    Temporal.Instant.from(instant)
+      .toZonedDateTimeISO(workshop?.timeZone ?? 'UTC')
+      .toPlainDateTime()
+      .toString({ smallestUnit: 'minute' })
+      .replace('T', ' ');
 };
 
 export const scanContext = async (tx: Tx, now: string): Promise<ScanContext> => {

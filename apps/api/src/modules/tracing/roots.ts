@@ -1,26 +1,11 @@
-import { Temporal } from 'temporal-polyfill';
 import { recogniseScan } from '../../domain/identification';
 import { mouldScope } from '../../domain/mould-scope';
 import { tankScope, type TankEvent } from '../../domain/tank-scope';
 import type { Tx } from '../../platform/database/prisma';
 import { orNotFound, ProblemError } from '../../platform/problems';
 import * as find from './roots.queries';
-
-/** The lots that a trace starts from, and in words how they were found. */
-export interface Roots {
-  readonly ids: readonly string[];
-  readonly because: string;
-}
-
-export interface Window {
-  readonly from: string;
-  readonly to: string;
-}
-
-const utc = (instant: string): string => Temporal.Instant.from(instant).toString();
-
-const count = (ids: readonly string[]): string =>
-  ids.length === 1 ? '1 lot' : `${String(ids.length)} lots`;
+import { count, type Roots, utc, type Window } from './roots-kept';
+import { rootsOfPlace } from './roots-of-place';
 
 /** Everything in the mould since it was last found sound, up to when it was found sound again. */
 export const rootsOfMould = async (tx: Tx, tag: string, at: string): Promise<Roots> => {
@@ -34,8 +19,9 @@ export const rootsOfMould = async (tx: Tx, tag: string, at: string): Promise<Roo
     tx,
     scope.uses.map((use) => use.batch),
   );
-  const since = scope.soundAt === undefined ? 'its first use' : scope.soundAt;
-  const until = scope.soundAgainAt === undefined ? '' : ` until ${scope.soundAgainAt}`;
+  const moment = await find.momentsOf(tx);
+  const since = scope.soundAt === undefined ? 'its first use' : moment(scope.soundAt);
+  const until = scope.soundAgainAt === undefined ? '' : ` until ${moment(scope.soundAgainAt)}`;
   return { ids, because: `${count(ids)} cast in mould ${tag} since ${since}${until}` };
 };
 
@@ -58,44 +44,13 @@ export const rootsOfTank = async (tx: Tx, id: string, window: Window): Promise<R
     })),
   ];
   const scope = tankScope(events, utc(window.from), utc(window.to));
-  const since = scope.since === undefined ? '' : `; in its chain since ${scope.since}`;
+  const moment = await find.momentsOf(tx);
+  const since = scope.since === undefined ? '' : `; in its chain since ${moment(scope.since)}`;
+  const when = `from ${moment(window.from)} to ${moment(window.to)}`;
   return {
     ids: scope.tankLots,
-    because: `${count(scope.tankLots)} in tank ${tank.name} from ${window.from} to ${window.to}${since}`,
+    because: `${count(scope.tankLots)} in tank ${tank.name} ${when}${since}`,
   };
-};
-
-/** What was kept in a place at any moment of a window. */
-export const rootsOfPlace = async (tx: Tx, id: string, window: Window): Promise<Roots> => {
-  const place = orNotFound(await find.placeById(tx, id), 'place', id);
-  const ids = await find.keptInPlace(tx, id, window.from, window.to);
-  return {
-    ids,
-    because: `${count(ids)} kept in ${place.name} from ${window.from} to ${window.to}`,
-  };
-};
-
-/**
- * What a reading puts in doubt: its lot, its batch's lots, its delivery line's lot; for a place all
- * that was kept there between the last reading before it and the next after it that were in limits.
- */
-export const rootsOfReading = async (tx: Tx, id: string, now: string): Promise<Roots> => {
-  const reading = orNotFound(await find.readingById(tx, id), 'reading', id);
-  const what = `${reading.measure} ${reading.value.toString()} (${reading.verdict})`;
-  const because = (of: string): string => `${of}: reading ${what} at ${reading.at.toISOString()}`;
-  if (reading.lotId !== null) return { ids: [reading.lotId], because: because('its lot') };
-  if (reading.batchId !== null) {
-    const ids = await find.madeByBatches(tx, [reading.batchId]);
-    return { ids, because: because(`${count(ids)} of its batch`) };
-  }
-  if (reading.deliveryLineId !== null) {
-    const ids = await find.lotsOfDeliveryLine(tx, reading.deliveryLineId);
-    return { ids, because: because('its delivery') };
-  }
-  const { placeId, measure, at } = reading;
-  const around = await find.soundReadingsAround(tx, { placeId: placeId ?? '', measure, at }, now);
-  const roots = await rootsOfPlace(tx, placeId ?? '', around);
-  return { ids: roots.ids, because: `${because('its place')}; ${roots.because}` };
 };
 
 /** Whatever a person scanned or typed: a lot, batch, mould, tank, dispatch or a supplier's carton. */
@@ -132,6 +87,8 @@ export const rootsOfText = async (tx: Tx, text: string, now: string): Promise<Ro
     default: {
       const ids = await find.byAnyCode(tx, text);
       if (ids.length > 0) return { ids, because: `${count(ids)} under the code ${text}` };
+      if ((await find.mouldWithHistory(tx, text.trim())) !== null)
+        return rootsOfMould(tx, text.trim(), now);
       throw new ProblemError(
         'not-traceable',
         404,
@@ -151,11 +108,11 @@ type Simple =
   'supplier' | 'delivery' | 'specification' | 'recipe-version' | 'item' | 'mould-design';
 
 /** Starts that are one look-up by id. */
-export const rootsById = async (tx: Tx, kind: Simple, id: string, now: string): Promise<Roots> => {
+export const rootsById = async (tx: Tx, kind: Simple, id: string, at: string): Promise<Roots> => {
   if (kind === 'mould-design') {
     const tags = await find.mouldsOfDesign(tx, id);
     const each: Roots[] = [];
-    for (const tag of tags) each.push(await rootsOfMould(tx, tag, now));
+    for (const tag of tags) each.push(await rootsOfMould(tx, tag, at));
     const ids = [...new Set(each.flatMap((roots) => roots.ids))];
     return { ids, because: each.map((roots) => roots.because).join('; ') };
   }

@@ -17,10 +17,14 @@ export const SUBGRAPH_DETAILS = Prisma.sql`,
     JOIN delivery ON delivery.id = line.delivery_id
     JOIN supplier ON supplier.id = delivery.supplier_id),
   'dispatched', (SELECT json_agg(json_build_array(numbered.n, dispatch.code, customer.id,
-      customer.name, dispatch.sent_on, line.quantity::text, (line.mass_g * 1000)::bigint)
+      customer.name, dispatch.sent_on, line.quantity::text, (line.mass_g * 1000)::bigint,
+      back.quantity::text, (back.mass_g * 1000)::bigint)
       ORDER BY dispatch.sent_on, dispatch.code, line.position)
     FROM numbered JOIN dispatch_line line ON line.lot_id = numbered.id AND numbered.is_ahead
     JOIN dispatch ON dispatch.id = line.dispatch_id
+    CROSS JOIN LATERAL (SELECT coalesce(sum(quantity), 0) AS quantity,
+      coalesce(sum(mass_g), 0) AS mass_g FROM movement
+      WHERE dispatch_line_id = line.id AND kind = 'returned') back
     LEFT JOIN customer ON customer.id = dispatch.customer_id),
   'moves', (SELECT json_agg(json_build_array(n, kind, quantity::text, mg)) FROM (
       SELECT numbered.n, movement.kind, sum(movement.quantity) AS quantity,
@@ -33,7 +37,8 @@ export const SUBGRAPH_DETAILS = Prisma.sql`,
   'held', (SELECT json_agg(DISTINCT numbered.n) FROM numbered
     JOIN hold ON hold.lot_id = numbered.id AND hold.released_at IS NULL),
   'readings', (SELECT json_agg(json_build_array(making.n, numbered.n, reading.measure,
-      reading.value::text, reading.verdict, reading.at, reading.user_id, reading.corrective_action)
+      reading.value::text, reading.verdict, reading.at, reading.user_id, reading.corrective_action,
+      reading.id)
       ORDER BY reading.at)
     FROM (SELECT reading.* FROM making JOIN reading ON reading.batch_id = making.id
         WHERE reading.verdict IN ('low', 'high')

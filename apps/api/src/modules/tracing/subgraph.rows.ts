@@ -78,6 +78,9 @@ export interface DetailRows extends SubgraphRows {
         sentOn: string,
         quantity: string,
         mg: number,
+        /** What of the line had come back when the question was asked. */
+        returned: string,
+        returnedMg: number,
       ])[]
     | null;
   readonly moves:
@@ -93,6 +96,7 @@ export interface DetailRows extends SubgraphRows {
         at: string,
         userId: string,
         correctiveAction: string | null,
+        id: string,
       ])[]
     | null;
 }

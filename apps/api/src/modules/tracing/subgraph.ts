@@ -29,38 +29,51 @@ interface BatchBooks extends BatchInMilligrams {
   readonly outputs: string[];
 }
 
+type CodeOf = (lot: number | null, batch: string) => string;
+
+const addDraws = (books: readonly BatchBooks[], rows: SubgraphRows, codeOf: CodeOf): void => {
+  for (const [number, lot, mg] of rows.draws ?? []) {
+    const batch = books[number];
+    if (batch) batch.draws.push({ lot: codeOf(lot, batch.id), mg: BigInt(mg) });
+  }
+};
+
+/** A tank's lot before is behind its next one with no weight of its own, unless it was weighed in. */
+const addHeels = (books: readonly BatchBooks[], rows: SubgraphRows, codeOf: CodeOf): void => {
+  for (const [number, lot] of rows.heels ?? []) {
+    const batch = books[number];
+    if (!batch) continue;
+    const heel = codeOf(lot, batch.id);
+    if (batch.draws.some((draw) => draw.lot === heel)) continue;
+    batch.draws.push({ lot: heel, mg: 0n });
+  }
+};
+
+const addLosses = (books: readonly BatchBooks[], rows: SubgraphRows, codeOf: CodeOf): void => {
+  for (const [number, lot, ofLot, kind, mg] of rows.losses ?? []) {
+    const batch = books[number];
+    if (!batch) continue;
+    const loss = { kind, mg: BigInt(mg), volatile: VOLATILE.has(kind) };
+    batch.losses.push(ofLot ? { ...loss, lot: codeOf(lot, batch.id) } : loss);
+  }
+};
+
 /** Each batch's draws, losses and made lots, in the order of the rows. */
 export const lossesAndDraws = (rows: SubgraphRows): BatchBooks[] => {
   const lots = rows.lots ?? [];
-  const batches = (rows.batches ?? []).map((row): BatchBooks => ({
+  const books = (rows.batches ?? []).map((row): BatchBooks => ({
     id: row[1],
     draws: [],
     losses: [],
     outputs: [],
   }));
-  const lotCode = (number: number | null, batch: string): string =>
+  const codeOf: CodeOf = (number, batch) =>
     (number === null ? undefined : lots[number]?.[1]) ?? elsewhere(batch);
-  for (const row of lots) if (row[3] !== null) batches[row[3]]?.outputs.push(row[1]);
-  for (const [number, lot, mg] of rows.draws ?? []) {
-    const batch = batches[number];
-    if (batch) batch.draws.push({ lot: lotCode(lot, batch.id), mg: BigInt(mg) });
-  }
-  for (const [number, lot] of rows.heels ?? []) {
-    const batch = batches[number];
-    const code = lotCode(lot, '');
-    const linked = batch?.draws.some((draw) => draw.lot === code) ?? true;
-    if (!linked) batch?.draws.push({ lot: code, mg: 0n });
-  }
-  for (const [number, lot, ofLot, kind, mg] of rows.losses ?? []) {
-    const batch = batches[number];
-    batch?.losses.push({
-      kind,
-      mg: BigInt(mg),
-      volatile: VOLATILE.has(kind),
-      ...(ofLot && batch ? { lot: lotCode(lot, batch.id) } : {}),
-    });
-  }
-  return batches;
+  for (const row of lots) if (row[3] !== null) books[row[3]]?.outputs.push(row[1]);
+  addDraws(books, rows, codeOf);
+  addHeels(books, rows, codeOf);
+  addLosses(books, rows, codeOf);
+  return books;
 };
 
 const load = async (

@@ -25,6 +25,8 @@ export class MouldTraceQuery extends DirectionQuery {
 }
 
 export const STARTS = [
+  'lot',
+  'mould',
   'supplier',
   'delivery',
   'specification',
@@ -44,10 +46,17 @@ export class TraceStartQuery extends DirectionQuery {
   @Id({ optional: true, description: 'Of the supplier, delivery, …' })
   id?: string;
 
-  @Text({ optional: true, max: 2000, description: 'For kind text: anything scanned or typed' })
+  @Text({
+    optional: true,
+    max: 2000,
+    description: 'Code of a lot, tag of a mould; for kind text anything scanned or typed',
+  })
   text?: string;
 
-  @Instant({ optional: true, description: 'Begin of the window, for a tank or a place' })
+  @Instant({
+    optional: true,
+    description: 'Begin of the window of a tank or a place; when the damage of a mould was found',
+  })
   from?: string;
 
   @Instant({ optional: true, description: 'End of the window, for a tank or a place' })
@@ -185,6 +194,12 @@ export class TracedDispatchView {
   @Grams()
   massGrams: string;
 
+  @Quantity({ description: 'Of it, what had come back when the question was asked' })
+  returnedQuantity: string;
+
+  @Grams()
+  returnedMassGrams: string;
+
   @Grams({ nullable: true, description: 'Grams of the lots asked about in it, well mixed' })
   sharedMassGrams: string | null;
 }
@@ -204,6 +219,9 @@ export class TracedMoveView {
 }
 
 export class TracedReadingView {
+  @Id({ description: 'A trace can start from it' })
+  id: string;
+
   @Text({ nullable: true })
   lot: string | null;
 

@@ -2,6 +2,7 @@ import { Controller, Get, Param, Query } from '@nestjs/common';
 import { ApiOkResponse, ApiTags } from '@nestjs/swagger';
 import { AllowReaders } from '../access';
 import { BalanceView, ProvenanceView } from './provenance.dto';
+import { RecallSizesQuery, RecallSizesView } from './recall-sizes.dto';
 import { DirectionQuery, MouldTraceQuery, TraceStartQuery, TraceView } from './trace.dto';
 import { TracingService } from './tracing.service';
 
@@ -40,5 +41,12 @@ export class TracingController {
   @ApiOkResponse({ type: TraceView })
   from(@Query() query: TraceStartQuery): Promise<TraceView> {
     return this.tracing.traceFrom(query);
+  }
+
+  /** What a recall of each ingredient lot alone would touch: where mixing costs most. */
+  @Get('trace/recall-sizes')
+  @ApiOkResponse({ type: RecallSizesView })
+  recallSizes(@Query() query: RecallSizesQuery): Promise<RecallSizesView> {
+    return this.tracing.recallSizes(query);
   }
 }

@@ -7,7 +7,11 @@ import { orNotFound, orRefuse, ProblemError } from '../../platform/problems';
 import { balanceView } from './balance.view';
 import type { BalanceView, ProvenanceView } from './provenance.dto';
 import { provenanceView } from './provenance.view';
+import { recallSizesOf } from './recall-sizes';
+import type { RecallSizesQuery, RecallSizesView } from './recall-sizes.dto';
 import * as roots from './roots';
+import type { Roots, Window } from './roots-kept';
+import { rootsOfPlace, rootsOfReading } from './roots-of-place';
 import { loadDetailedSubgraph } from './subgraph';
 import type { Direction } from './subgraph.queries';
 import type { TraceStartQuery, TraceView } from './trace.dto';
@@ -42,7 +46,7 @@ export class TracingService {
   }
 
   /** The lots that a start stands for; recall cases open from the same starts. */
-  findRoots(tx: Tx, query: Start): Promise<roots.Roots> {
+  findRoots(tx: Tx, query: Start): Promise<Roots> {
     const { kind } = query;
     if (kind === 'lot') return roots.byLotCode(tx, required(query.text, 'text'));
     if (kind === 'mould') {
@@ -50,10 +54,10 @@ export class TracingService {
     }
     if (kind === 'text') return roots.rootsOfText(tx, required(query.text, 'text'), this.now());
     const id = required(query.id, 'id');
-    if (kind === 'reading') return roots.rootsOfReading(tx, id, this.now());
+    if (kind === 'reading') return rootsOfReading(tx, id, this.now());
     if (kind === 'tank') return roots.rootsOfTank(tx, id, windowOf(query));
-    if (kind === 'place') return roots.rootsOfPlace(tx, id, windowOf(query));
-    return roots.rootsById(tx, kind, id, this.now());
+    if (kind === 'place') return rootsOfPlace(tx, id, windowOf(query));
+    return roots.rootsById(tx, kind, id, query.from ?? this.now());
   }
 
   async provenance(code: string): Promise<ProvenanceView> {
@@ -66,6 +70,10 @@ export class TracingService {
     return balanceView(subgraph, code, this.clock.now());
   }
 
+  recallSizes(query: RecallSizesQuery): Promise<RecallSizesView> {
+    return this.transactions.read((tx) => recallSizesOf(tx, query, this.clock.now()));
+  }
+
   /** @throws RefusalError not-found */
   private async fromLot(code: string, direction: Direction) {
     const subgraph = await loadDetailedSubgraph(this.database.client, { code }, direction);
@@ -73,7 +81,7 @@ export class TracingService {
     return subgraph;
   }
 
-  private async trace(tx: Tx, from: roots.Roots, direction: Direction): Promise<TraceView> {
+  private async trace(tx: Tx, from: Roots, direction: Direction): Promise<TraceView> {
     const subgraph = await loadDetailedSubgraph(tx, from.ids, direction);
     return traceView(subgraph, {
       direction,
@@ -88,10 +96,8 @@ export class TracingService {
   }
 }
 
-/** A start of a trace; recall cases open from a lot or a mould in the same form. */
-export interface Start extends Pick<TraceStartQuery, 'id' | 'text' | 'from' | 'to'> {
-  readonly kind: TraceStartQuery['kind'] | 'lot' | 'mould';
-}
+/** A start of a trace, and in the same form of a recall case. */
+export type Start = Pick<TraceStartQuery, 'kind' | 'id' | 'text' | 'from' | 'to'>;
 
 const required = (value: string | undefined, name: string): string => {
   if (value !== undefined) return value;
@@ -103,7 +109,7 @@ const required = (value: string | undefined, name: string): string => {
   );
 };
 
-const windowOf = (query: { from?: string; to?: string }): roots.Window => ({
+const windowOf = (query: { from?: string; to?: string }): Window => ({
   from: required(query.from, 'from'),
   to: required(query.to, 'to'),
 });

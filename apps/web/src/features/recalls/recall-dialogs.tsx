@@ -17,7 +17,7 @@ const COUNTER = 'counter';
 export const RecoverDialog = ({ recall, onClose }: Props) => {
   const t = useMessages(recallMessages);
   const step = useRecallStep(recall);
-  const sales = recall.scope.sales;
+  const sales = [...recall.scope.sales, ...recall.learned.sales];
   const [customerId, setCustomer] = useState(sales[0]?.customerId ?? COUNTER);
   const [lot, setLot] = useState(sales[0]?.lot ?? '');
   const [quantity, setQuantity] = useState('');

@@ -18,12 +18,16 @@ interface Props {
   readonly mayAct: boolean;
 }
 
+const reportHref = ({ code }: Recall): string =>
+  `/api/recalls/${encodeURIComponent(code)}/report.pdf`;
+
 const Papers = ({ recall }: { readonly recall: Recall }) => {
   const t = useMessages(recallMessages);
   const base = `/api/recalls/${encodeURIComponent(recall.code)}`;
   return (
     <div className="row">
       <PaperLink href={`${base}/list.pdf`}>{t('list')}</PaperLink>
+      <PaperLink href={`${base}/letters.pdf`}>{t('letters')}</PaperLink>
       <PaperLink href={`${base}/notice.pdf`}>{t('notice')}</PaperLink>
       <SaveButton label={t('listCsv')} path={`${base}/list.csv`} fileName={`${recall.code}.csv`} />
     </div>
@@ -100,16 +104,22 @@ export const RecallSteps = (props: Props) => {
             · {t('outstanding')}{' '}
             <strong>{formats.mass(recall.effectiveness.outstandingGrams)}</strong>
           </p>
-          {mayAct && !closed && recall.scope.sales.length > 0 && (
-            <Button variant="default" onClick={() => setOpen('recover')}>
-              {t('recover')}
-            </Button>
-          )}
+          {mayAct &&
+            !closed &&
+            recall.state === 'frozen' &&
+            [...recall.scope.sales, ...recall.learned.sales].length > 0 && (
+              <Button variant="default" onClick={() => setOpen('recover')}>
+                {t('recover')}
+              </Button>
+            )}
         </li>
         <li>
           <h3>{t('step6')}</h3>
           {closed ? (
-            <State tone="good">{t('closed')}</State>
+            <div className="row">
+              <State tone="good">{t('closed')}</State>
+              <PaperLink href={reportHref(recall)}>{t('report')}</PaperLink>
+            </div>
           ) : (
             mayAct && (
               <div className="row">
@@ -119,6 +129,7 @@ export const RecallSteps = (props: Props) => {
                 <Button variant="default" onClick={() => setOpen('close')}>
                   {t('close')}
                 </Button>
+                <PaperLink href={reportHref(recall)}>{t('report')}</PaperLink>
               </div>
             )
           )}

@@ -8,32 +8,11 @@ import { useServiceWords } from '../../shared/language/words';
 import { Loaded } from '../../shared/kit/loaded';
 import { Caution, Page, Section, State } from '../../shared/kit/page';
 import { ReasonDialog } from '../../shared/kit/reason-dialog';
+import { Changes, StillHere } from './changes-and-stock';
 import { recallMessages } from './messages';
 import { RecallSteps } from './recall-steps';
 import { ScopeCustomers, ScopeLots, ScopeSales } from './scope-tables';
 import { type Recall, useRecallStep } from './use-recall-step';
-
-const Changes = ({ recall }: { readonly recall: Recall }) => {
-  const t = useMessages(recallMessages);
-  if (recall.changes.length === 0) return null;
-  const said = {
-    'now-in-scope': 'now-in-scope',
-    'no-longer-in-scope': 'no-longer-in-scope',
-    quantity: 'quantityChanged',
-  } as const;
-  return (
-    <Section title={t('changes')}>
-      <ul className="plain-list">
-        {recall.changes.map((change, at) => (
-          <li key={`${change.lot}-${String(at)}`} className="row line">
-            <State tone="caution">{t(said[change.change])}</State> <code>{change.lot}</code>{' '}
-            {change.detail}
-          </li>
-        ))}
-      </ul>
-    </Section>
-  );
-};
 
 const Record = ({ recall }: { readonly recall: Recall }) => {
   const t = useMessages(recallMessages);
@@ -92,6 +71,7 @@ const Case = ({ recall }: { readonly recall: Recall }) => {
             : undefined
         }
       />
+      <StillHere recall={recall} />
       <ScopeLots
         recall={recall}
         out={out}

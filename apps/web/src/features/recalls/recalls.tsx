@@ -21,11 +21,16 @@ const Recalls = () => {
       title={t('title')}
       lead={t('lead')}
       actions={
-        may && (
-          <Link to="/trace/recalls/new" className="button-link button-link-main">
-            {t('open')}
+        <>
+          <Link to="/trace/recall-sizes" className="button-link">
+            {t('sizesLink')}
           </Link>
-        )
+          {may && (
+            <Link to="/trace/recalls/new" className="button-link button-link-main">
+              {t('open')}
+            </Link>
+          )}
+        </>
       }
     >
       <TraceNav />

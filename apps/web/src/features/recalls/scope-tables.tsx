@@ -43,13 +43,6 @@ export const ScopeLots = (props: {
             text: (lot) => lot.code,
           },
           {
-            key: 'onHand',
-            title: t('onHand'),
-            numeric: true,
-            cell: (lot) => formats.quantity(lot.onHandQuantity, lot.unit),
-            text: (lot) => lot.onHandQuantity,
-          },
-          {
             key: 'sent',
             title: t('sentQuantity'),
             numeric: true,
@@ -116,10 +109,29 @@ export const ScopeCustomers = (props: {
           {
             key: 'name',
             title: t('customers'),
-            cell: (row) => <strong>{row.name}</strong>,
+            cell: (row) => (
+              <>
+                <strong>{row.name}</strong>{' '}
+                {row.learnedLater && <State tone="caution">{t('learnedLater')}</State>}
+              </>
+            ),
             text: (row) => row.name,
           },
           { key: 'contact', title: t('contact'), cell: contactOf, text: contactOf },
+          {
+            key: 'boxes',
+            title: t('boxes'),
+            numeric: true,
+            cell: (row) => formats.number(row.boxes, 0),
+            text: (row) => row.boxes,
+          },
+          {
+            key: 'pieces',
+            title: t('pieces'),
+            numeric: true,
+            cell: (row) => formats.number(row.pieces, 0),
+            text: (row) => row.pieces,
+          },
           {
             key: 'got',
             title: t('got'),
@@ -174,7 +186,7 @@ export const ScopeSales = ({ recall }: { readonly recall: Recall }) => {
       <Section title={t('sales')}>
         <DataTable
           caption={t('sales')}
-          rows={recall.scope.sales}
+          rows={[...recall.scope.sales, ...recall.learned.sales]}
           rowKey={(row, at) => `${row.dispatch}-${row.lot}-${String(at)}`}
           csvName={`recall-${recall.code}-sales`}
           columns={[

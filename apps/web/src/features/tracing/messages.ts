@@ -11,11 +11,6 @@ export const traceMessages = catalogue('trace', {
     'Code d’un lot, d’une boîte, d’un moule, d’une cuve, lot fournisseur…',
   ],
   start: ['Or start from', 'Ou partir de'],
-  startSupplier: ['everything from a supplier', 'tout ce qui vient d’un fournisseur'],
-  startItem: ['every lot of an item', 'tous les lots d’un article'],
-  startPlace: ['what stood in a place', 'ce qui était dans un lieu'],
-  from: ['From', 'Du'],
-  to: ['Until', 'Au'],
   go: ['Trace', 'Tracer'],
   of: ['Trace of {{code}}', 'Traçabilité de {{code}}'],
   back: ['Behind', 'En amont'],
@@ -74,4 +69,5 @@ export const traceMessages = catalogue('trace', {
   corrective: ['What was done', 'Action corrective'],
   measure: ['Measure', 'Mesure'],
   value: ['Value', 'Valeur'],
+  traceReading: ['Trace this reading', 'Tracer ce relevé'],
 });

@@ -51,6 +51,8 @@ const trace: Trace = {
       sentOn: '2026-01-02',
       quantity: '1',
       massGrams: '120',
+      returnedQuantity: '0',
+      returnedMassGrams: '0',
       sharedMassGrams: null,
     },
     {
@@ -61,6 +63,8 @@ const trace: Trace = {
       sentOn: '2026-01-03',
       quantity: '1',
       massGrams: '80',
+      returnedQuantity: '0',
+      returnedMassGrams: '0',
       sharedMassGrams: null,
     },
   ],

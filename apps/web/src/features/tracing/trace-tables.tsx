@@ -1,3 +1,4 @@
+import { Link } from '@tanstack/react-router';
 import type { components } from '../../api/schema';
 import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
@@ -216,6 +217,16 @@ export const ReadingsOfTrace = ({ trace }: { readonly trace: Trace }) => {
             title: t('corrective'),
             cell: (row) => row.correctiveAction,
             text: (row) => row.correctiveAction ?? '',
+          },
+          {
+            key: 'trace',
+            title: '',
+            cell: (row) => (
+              <Link to="/trace/from" search={{ kind: 'reading', id: row.id }}>
+                {t('traceReading')}
+              </Link>
+            ),
+            text: () => '',
           },
         ]}
       />

@@ -1,4 +1,13 @@
-import { addDays, daysBetween, formatDay, formatInstant, todayIn, weekStart } from './days';
+import {
+  addDays,
+  dayBegins,
+  dayEnds,
+  daysBetween,
+  formatDay,
+  formatInstant,
+  todayIn,
+  weekStart,
+} from './days';
 
 describe('days of the workshop', () => {
   it('shows the day that was written, in any time zone', () => {
@@ -24,5 +33,18 @@ describe('days of the workshop', () => {
   it('begins a week on Monday', () => {
     expect(weekStart('2026-11-25')).toBe('2026-11-23');
     expect(weekStart('2026-11-29')).toBe('2026-11-23');
+  });
+
+  it.each([
+    ['Europe/Paris', '2026-06-15', '2026-06-14T22:00:00.000Z', '2026-06-15T21:59:59.999Z'],
+    ['America/New_York', '2026-01-10', '2026-01-10T05:00:00.000Z', '2026-01-11T04:59:59.999Z'],
+    ['Pacific/Auckland', '2026-01-10', '2026-01-09T11:00:00.000Z', '2026-01-10T10:59:59.999Z'],
+    ['UTC', '2026-01-10', '2026-01-10T00:00:00.000Z', '2026-01-10T23:59:59.999Z'],
+    // 23 and 25 hours: the clocks go forward, and back.
+    ['Europe/Paris', '2026-03-29', '2026-03-28T23:00:00.000Z', '2026-03-29T21:59:59.999Z'],
+    ['Europe/Paris', '2026-10-25', '2026-10-24T22:00:00.000Z', '2026-10-25T22:59:59.999Z'],
+  ])('begins and ends a day in %s on %s by the workshop’s clock', (zone, day, from, to) => {
+    expect(dayBegins(zone, day)).toBe(from);
+    expect(dayEnds(zone, day)).toBe(to);
   });
 });

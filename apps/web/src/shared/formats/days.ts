@@ -48,3 +48,39 @@ export const daysBetween = (from: string, to: string): number =>
 
 /** Monday of the week that the day lies in. */
 export const weekStart = (day: string): string => addDays(day, -((asUtc(day).getUTCDay() + 6) % 7));
+
+/** Milliseconds by which a zone's clocks are ahead of UTC at a moment. */
+const aheadOfUtc = (timeZone: string, at: number): number => {
+  const parts = new Intl.DateTimeFormat('en-US', {
+    timeZone,
+    hourCycle: 'h23',
+    year: 'numeric',
+    month: 'numeric',
+    day: 'numeric',
+    hour: 'numeric',
+    minute: 'numeric',
+    second: 'numeric',
+  }).formatToParts(new Date(at));
+  const part = (type: string): number => Number(parts.find((one) => one.type === type)?.value);
+  const wall = Date.UTC(
+    part('year'),
+    part('month') - 1,
+    part('day'),
+    part('hour'),
+    part('minute'),
+    part('second'),
+  );
+  return wall - Math.floor(at / 1000) * 1000;
+};
+
+/** The moment at which a day begins in the workshop, whatever the tablet's own time zone is. */
+export const dayBegins = (timeZone: string, day: string): string => {
+  const wall = asUtc(day).getTime();
+  // Twice, because the clocks may change between the guess and the day's own beginning.
+  const guess = wall - aheadOfUtc(timeZone, wall);
+  return new Date(wall - aheadOfUtc(timeZone, guess)).toISOString();
+};
+
+/** The last moment of a day in the workshop. */
+export const dayEnds = (timeZone: string, day: string): string =>
+  new Date(Date.parse(dayBegins(timeZone, addDays(day, 1))) - 1).toISOString();

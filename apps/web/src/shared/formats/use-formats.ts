@@ -1,7 +1,7 @@
 import { createContext, useContext, useMemo } from 'react';
 import { useTranslation } from 'react-i18next';
 import { i18n, localeOf } from '../language/i18n';
-import { formatDay, formatInstant, formatWeekday, todayIn } from './days';
+import { dayBegins, dayEnds, formatDay, formatInstant, formatWeekday, todayIn } from './days';
 import { formatDecimal, formatMass, formatMoney, formatPercent, parseDecimal } from './numbers';
 
 /** What of the workshop's settings decides how things are written. */
@@ -31,6 +31,8 @@ export const useFormats = () => {
       instant: (instant: string) => formatInstant(locale, timeZone, instant),
       parse: (text: string) => parseDecimal(text, locale),
       today: () => todayIn(timeZone),
+      dayBegins: (day: string) => dayBegins(timeZone, day),
+      dayEnds: (day: string) => dayEnds(timeZone, day),
     };
   }, [language.language, currency, timeZone]);
 };
