@@ -97,6 +97,16 @@ describe('element strings that are refused', () => {
     ['(400)ABC(400)XYZ', 'one identifier with two values'],
     ['(00)123456789012345675(3333)123456(3335)123456', 'two of one family of measures'],
     ['(01)12345678901231(37)5', '(01) beside (37)'],
+    ['(01)12345678901231(255)1234567890128', '(01) beside (255)'],
+    ['(01)12345678901231(02)12345678901231(37)5(00)123456789012345675', '(01) beside (02)'],
+    ['(02)12345678901231', 'contents without their count'],
+    ['(37)5', 'a count without contents'],
+    ['(30)5', 'a count of pieces without their item'],
+    ['(3103)000123', 'a weight without its item'],
+    ['(15)270228', 'a date without its item'],
+    ['(01)12345678901231(3922)999', 'a price without the measure it is for'],
+    ['(01)12345678901231(422)056(426)056', 'two origins of which one excludes the other'],
+    ['(01)95012345678903(3103)000123(3102)000123', 'a weight in two forms'],
     ['(01)12345678901231(30)1(3922)999(3932)978999', 'a price in two forms'],
   ])('%s may not stand together: %s', (text) => {
     expect(checkTogether(elements(text)).ok).toBe(false);

@@ -1,4 +1,11 @@
-import { isGtin, priceVerifier, readTillNumber, writeTillNumber } from '@api/domain/identification';
+import { lotUri } from '@api/domain/epcis/identifiers';
+import {
+  isGtin,
+  isWorldwideGtin,
+  priceVerifier,
+  readTillNumber,
+  writeTillNumber,
+} from '@api/domain/identification';
 
 describe('restricted circulation numbers', () => {
   // Source: GS1 General Specifications, 7.9.3, four-digit price verifier; from memory.
@@ -39,5 +46,21 @@ describe('restricted circulation numbers', () => {
 
   it('refuse a value that has no room', () => {
     expect(writeTillNumber('20IIIIICVVVVK', { item: '1', value: '10000' }).ok).toBe(false);
+  });
+
+  // Source: GS1 General Specifications, 2.1.11: 02, 04 and 20 to 29 never leave the shop.
+  it.each(['02000417928759', '00212345678902', '00412345678906', '02912345678904'])(
+    '%s never stands for a trade item, nor in an event that is sent on',
+    (gtin) => {
+      expect(isWorldwideGtin(gtin)).toBe(false);
+      const naming = { baseUri: 'https://workshop.example' };
+      expect(lotUri(naming, 'A', gtin)).toBe('https://workshop.example/lots/A');
+    },
+  );
+
+  it('leaves every other number alone', () => {
+    for (const gtin of ['04006381333931', '12345678901231', '00000002345673']) {
+      expect(isWorldwideGtin(gtin)).toBe(true);
+    }
   });
 });

@@ -34,6 +34,17 @@ describe('Regulation (EU) No 1169/2011, Annex II and Article 21', () => {
     );
   });
 
+  it.each([
+    ['spelt flour', 'wheat', 'spelt flour (**wheat**)'],
+    ['khorasan semolina', 'wheat', 'khorasan semolina (**wheat**)'],
+    ['malt extract', 'barley', 'malt extract (**barley**)'],
+    ['oat flakes', 'oats', '**oat** flakes'],
+  ] as const)('1: %s says its cereal', (name, allergen, expected) => {
+    expect(listOf([lot(specify(part(name, null, { origins: [{ allergen }] })), 10)])).toBe(
+      expected,
+    );
+  });
+
   it('soya lecithin is not excluded, by name and by number', () => {
     const lots = [lot(specify({ ...lecithin('1'), percent: null }), 1)];
     expect(listOf(lots)).toBe('emulsifier: **soya** lecithins');

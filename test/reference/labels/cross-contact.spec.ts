@@ -31,6 +31,7 @@ describe('FAO/WHO Ad hoc Joint Expert Consultation, Parts 2, 3 and 5: action lev
 
   it('an allergen without a published dose has no level', () => {
     expect(actionLevelMgPerKg('lupin', d(30))).toBe(null);
+    expect(actionLevelMgPerKg('milk', d(0))).toBe(null);
   });
 });
 

@@ -208,6 +208,31 @@ describe('Directive 76/211/EEC, Annex II (tables in the French order of 20 Octob
     expect(judge(300, spread('124.48')).state).toBe('rejected');
   });
 
+  // Thirty and twenty packs of 100 g whose deviation is 1.2 g: limits 99.3964 g and 99.232 g.
+  it.each([
+    [30, false, '99.40', 'accepted'],
+    [30, false, '99.39', 'rejected'],
+    [20, true, '99.24', 'accepted'],
+    [20, true, '99.23', 'rejected'],
+  ] as const)('%s packs, destructive %s, mean %s g: %s', (sample, destroyed, mean, state) => {
+    const step = d('1.2').times(
+      d(sample - 1)
+        .dividedBy(sample)
+        .sqrt(),
+    );
+    const netWeightsG = Array.from({ length: sample }, (_, index) =>
+      index % 2 === 0 ? d(mean).plus(step) : d(mean).minus(step),
+    );
+    const test = judgeBatch({
+      nominalG: d(100),
+      batchSize: 300,
+      netWeightsG,
+      destructive: destroyed,
+    });
+    expect(test.deviationG?.toFixed(6)).toBe('1.200000');
+    expect(test.verdict.state).toBe(state);
+  });
+
   it('no pack below T2 passes', () => {
     const one = weights(40, 0, '126');
     one[0] = d('110');

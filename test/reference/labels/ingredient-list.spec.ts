@@ -1,5 +1,5 @@
 import { Decimal } from '@api/domain/units';
-import { listOf } from '../../support/labels/written';
+import { declarationOf, listOf } from '../../support/labels/written';
 import {
   darkChocolate,
   hazelnutGanache,
@@ -48,6 +48,17 @@ describe('Regulation (EU) No 1169/2011, Annex VII Part A: order of the list', ()
       );
     expect(list('20.1')).toBe('sugar, vanilla, contains 2% or less of: salt');
     expect(list('19.9')).toBe('sugar, contains 2% or less of: vanilla, salt');
+  });
+
+  it('point 6 (from memory): in Europe 1.99 % may stand anywhere behind, 2.00 % keeps its place', () => {
+    const tail = (grams: string): string[] =>
+      declarationOf([lot(specify(part('sugar')), 900), lot(specify(part('vanilla')), grams)], {
+        finishedG: 1000,
+      })
+        .places.filter((place) => place.inTail)
+        .map((place) => place.entry.node.names.en ?? '');
+    expect(tail('19.9')).toEqual(['vanilla']);
+    expect(tail('20')).toEqual([]);
   });
 
   it('point 9 (from memory): a hydrogenated fat says how far', () => {

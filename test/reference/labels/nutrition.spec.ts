@@ -14,7 +14,10 @@ import {
   usExemption,
   usFat,
   usGrams,
+  usIron,
+  usMineral,
   usSodium,
+  usVitaminD,
   percentDailyValue,
   withinTolerance,
 } from '@api/domain/nutrition';
@@ -92,6 +95,24 @@ describe('Commission guidance on tolerances, December 2012 (by a laboratory’s 
     expect(percentOfIntake('energyKJ', portion)).toBe('7');
   });
 
+  it.each([
+    ['fat', '9', '10.5', '10.6'],
+    ['fat', '20', '24', '24.1'],
+    ['carbohydrate', '9', '11', '11.1'],
+    ['sugars', '30', '36', '36.1'],
+    ['protein', '50', '58', '58.1'],
+    ['saturates', '3.9', '4.7', '4.71'],
+    ['saturates', '10', '12', '12.1'],
+    ['salt', '1.2', '1.575', '1.576'],
+    ['salt', '2', '2.4', '2.41'],
+  ] as const)(
+    '%s declared as %s g tolerates %s and not %s (from memory)',
+    (row, declared, within, out) => {
+      expect(withinTolerance(row, d(declared), d(within))).toBe(true);
+      expect(withinTolerance(row, d(declared), d(out))).toBe(false);
+    },
+  );
+
   it('fat declared as 42 tolerates 50.0 and not 50.1 (from memory)', () => {
     expect(withinTolerance('fat', d('42'), d('50.0'))).toBe(true);
     expect(withinTolerance('fat', d('42'), d('50.1'))).toBe(false);
@@ -152,6 +173,11 @@ describe('21 CFR 101.9(c): rounding of Nutrition Facts (public copies of FDA’s
       expect(percentDailyValue(nutrient, d(amount))).toBe(printed);
     },
   ); // prettier-ignore
+
+  it('vitamin D and iron to a tenth, calcium and potassium to ten (from memory)', () => {
+    expect([usVitaminD(d('0.44')), usIron(d('1.95'))]).toEqual(['0.4mcg', '2mg']);
+    expect([usMineral(d('124')), usMineral(d('125'))]).toEqual(['120mg', '130mg']);
+  });
 
   it('general factors with sugar alcohols by their own (from memory)', () => {
     const kcal = usEnergy({

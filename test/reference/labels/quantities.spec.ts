@@ -1,7 +1,7 @@
 import { flavouringName, quantify } from '@api/domain/declaration';
 import { MARKETS } from '@api/domain/market';
 import { besideTheName, childrenWarning, liquoriceFacts, liquoriceStatement, sweetenerFacts, sweetenerStatements } from '@api/domain/statements'; // prettier-ignore
-import type { IngredientNode } from '@api/domain/specification';
+import type { FunctionalClass, IngredientNode } from '@api/domain/specification';
 import { Decimal } from '@api/domain/units';
 import { declarationOf, listOf } from '../../support/labels/written';
 import { hazelnutGanache, lot, part, specify } from '../../support/labels/ingredients';
@@ -91,6 +91,21 @@ describe('statements: Regulation (EU) No 1169/2011, Annex III', () => {
     });
   });
 
+  it('aspartame: the statement on phenylalanine, in the market that asks for it', () => {
+    const aspartame = part('aspartame', null, {
+      additive: { functionalClass: 'sweetener', eNumber: 'E951', carriedOver: false },
+      flags: { aspartame: true },
+    });
+    const facts = sweetenerFacts({
+      lots: [lot(specify(aspartame), 1)],
+      finishedG: new Decimal(100),
+    });
+    expect(sweetenerStatements(facts, MARKETS.EU, 'en')).toEqual([
+      'Contains a source of phenylalanine',
+    ]);
+    expect(sweetenerStatements(facts, MARKETS.US, 'en')).toEqual([]);
+  });
+
   const liquorice = (mgPerKg: string, named: boolean): string | null => {
     const node = part('root extract', null, { flags: { liquorice: named } });
     const specification = specify(node, { glycyrrhizinicMgPerKg: new Decimal(mgPerKg) });
@@ -142,6 +157,51 @@ describe('colours: Regulation (EC) No 1333/2008, Article 24 and Annex V; Regulat
   ] as const)('titanium dioxide in %s: banned is %s (GB and NI from memory)', (market, banned) => {
     const { findings } = declarationOf(mixOf(butter('titanium dioxide', 'E171')).lots, { market });
     expect(findings.some((entry) => entry.code === 'additive-banned')).toBe(banned);
+  });
+});
+
+describe('additives: Regulation (EU) No 1169/2011, Annex VII Part C and Article 20 (from memory)', () => {
+  const additive = (
+    name: string,
+    functionalClass: FunctionalClass,
+    eNumber: string | null,
+    carriedOver = false,
+  ) => lot(specify(part(name, null, { additive: { functionalClass, eNumber, carriedOver } })), 1);
+
+  it.each([
+    ['pectins', 'gelling_agent', 'E440', 'gelling agent: pectins', 'gelling agent: E440'],
+    ['citric acid', 'acid', 'E330', 'acid: citric acid', 'acid: E330'],
+    ['shellac', 'glazing_agent', 'E904', 'glazing agent: shellac', 'glazing agent: E904'],
+    [
+      'potassium sorbate',
+      'preservative',
+      'E202',
+      'preservative: potassium sorbate',
+      'preservative: E202',
+    ],
+    ['glycerol', 'humectant', 'E422', 'humectant: glycerol', 'humectant: E422'],
+    ['invertase', 'stabiliser', 'E1103', 'stabiliser: invertase', 'stabiliser: E1103'],
+    [
+      'acetylated distarch adipate',
+      'modified_starch',
+      'E1422',
+      'modified starch',
+      'modified starch',
+    ],
+  ] as const)('%s', (name, functionalClass, eNumber, byName, byNumber) => {
+    const lots = [additive(name, functionalClass, eNumber)];
+    expect(listOf(lots)).toBe(byName);
+    expect(listOf(lots, { eNumbers: true })).toBe(byNumber);
+  });
+
+  it('what is only carried over, or a processing aid, is not listed; its allergen is', () => {
+    const sugar = lot(specify(part('sugar')), 99);
+    expect(listOf([sugar, additive('citric acid', 'acid', 'E330', true)])).toBe('sugar');
+    const wine = part('lysozyme', null, {
+      additive: { functionalClass: 'preservative', eNumber: 'E1105', carriedOver: true },
+      origins: [{ allergen: 'egg' }],
+    });
+    expect(listOf([sugar, lot(specify(wine), 1)])).toContain('(**egg**)');
   });
 });
 

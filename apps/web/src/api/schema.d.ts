@@ -4903,9 +4903,9 @@ export interface components {
         CreateDispatchDto: {
             /**
              * Format: uuid
-             * @description Left out: sold over the counter
+             * @description null: sold over the counter, to nobody who can be called
              */
-            customerId?: string | null;
+            customerId: string | null;
             /**
              * Format: date
              * @description Today when left out

@@ -27,10 +27,10 @@ export const REFERENCE_DOSES_MG: Readonly<Partial<Record<Allergen, number>>> = {
 
 const MG_PER_KG_IN_MG_PER_G = 1000;
 
-/** mg of protein in a kilogram at which one sitting reaches the dose; null without a dose. */
+/** mg of protein in a kilogram at which one sitting reaches the dose; null without either. */
 export const actionLevelMgPerKg = (allergen: Allergen, sittingG: Decimal): Decimal | null => {
   const dose = REFERENCE_DOSES_MG[allergen];
-  return dose === undefined
+  return dose === undefined || !sittingG.greaterThan(0)
     ? null
     : new Decimal(dose).times(MG_PER_KG_IN_MG_PER_G).dividedBy(sittingG);
 };

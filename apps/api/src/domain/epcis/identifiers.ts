@@ -1,3 +1,5 @@
+import { isWorldwideGtin } from '../identification';
+
 /** Where a workshop's things have their web names; the base has no slash at its end. */
 export interface Naming {
   /** An https address of the workshop, or an own URN, to which the kind and the code are added. */
@@ -12,11 +14,11 @@ const segment = (text: string): string =>
   );
 
 /**
- * A lot's class identifier: a GS1 Digital Link (key 01 with 10) when its item has a GTIN, else a
- * name under the workshop's own address.
+ * A lot's class identifier: a GS1 Digital Link (key 01 with 10) when its item has a GTIN that means
+ * the same everywhere, else a name under the workshop's own address.
  */
 export const lotUri = (naming: Naming, code: string, gtin?: string): string =>
-  gtin === undefined
+  gtin === undefined || !isWorldwideGtin(gtin.padStart(14, '0'))
     ? `${naming.baseUri}/lots/${segment(code)}`
     : `https://id.gs1.org/01/${gtin.padStart(14, '0')}/10/${segment(code)}`;
 

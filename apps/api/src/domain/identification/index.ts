@@ -26,6 +26,7 @@ export {
   checkTillTemplate,
   DEFAULT_TILL_TEMPLATE,
   isRestrictedNumber,
+  isWorldwideGtin,
   priceVerifier,
   readTillNumber,
   writeTillNumber,

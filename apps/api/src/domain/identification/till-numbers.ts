@@ -19,6 +19,10 @@ export interface TillNumber {
 /** Prefixes 02 and 20–29 have national meaning; 04 is for inside one company. */
 export const isRestrictedNumber = (ean13: string): boolean => /^(?:02|04|2[0-9])/.test(ean13);
 
+/** Whether a GTIN-14 means the same thing everywhere, and so may stand in GS1 data. */
+export const isWorldwideGtin = (gtin14: string): boolean =>
+  !(gtin14.startsWith('0') && isRestrictedNumber(gtin14.slice(1)));
+
 const unitsLessTens = (product: number): number => (product % 10) - Math.floor(product / 10);
 
 /**

@@ -28,6 +28,7 @@ export {
   usIron,
   usMineral,
   usSodium,
+  usVitaminD,
 } from './us-rounding';
 export {
   REFERENCE_AMOUNTS_G,

@@ -70,16 +70,24 @@ export class LabelSettingsDto {
   })
   interchangeable: InterchangeableDto[];
 
-  @DecimalText({ places: 2, description: 'Largest surface of the pack' })
+  @DecimalText({ places: 2, positive: true, description: 'Largest surface of the pack' })
   largestSurfaceCm2: string;
 
-  @DecimalText({ places: 2, description: 'Principal display panel, for the United States' })
+  @DecimalText({
+    places: 2,
+    positive: true,
+    description: 'Principal display panel, for the United States',
+  })
   panelAreaCm2: string;
 
   @Choice(['loose', 'wrapped', 'singles', 'by_number'])
   packForm: string;
 
-  @Grams({ nullable: true, description: 'Net weight; left empty, the item’s nominal weight' })
+  @Grams({
+    nullable: true,
+    positive: true,
+    description: 'Net weight; left empty, the item’s nominal weight',
+  })
   netGrams: string | null;
 
   @Whole({ nullable: true, min: 1, max: 10_000 })
@@ -118,7 +126,7 @@ export class LabelSettingsDto {
   @Choice(['none', 'own_qr', 'gs1datamatrix', 'digital_link', 'ean13'])
   symbol: string;
 
-  @Grams({ description: 'What a person eats at one sitting, for cross-contact' })
+  @Grams({ positive: true, description: 'What a person eats at one sitting, for cross-contact' })
   sittingGrams: string;
 
   @Choice(MARKETS, { nullable: true, description: 'Left empty, the workshop’s market' })

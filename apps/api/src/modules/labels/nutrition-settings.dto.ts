@@ -4,7 +4,7 @@ export class NutritionSettingsDto {
   @Flag({ description: 'Printed also where no duty asks for it' })
   always: boolean;
 
-  @Grams({ nullable: true })
+  @Grams({ nullable: true, positive: true })
   portionGrams: string | null;
 
   @Flag()
@@ -28,7 +28,7 @@ export class NutritionSettingsDto {
   @Choice(['candy', 'hard_candy', 'baking_candy', 'after_dinner', 'marshmallow'])
   candyKind: string;
 
-  @Grams({ nullable: true, description: 'Weight of one piece, for servings' })
+  @Grams({ nullable: true, positive: true, description: 'Weight of one piece, for servings' })
   pieceGrams: string | null;
 
   @Flag()

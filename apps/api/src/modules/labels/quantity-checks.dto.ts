@@ -11,7 +11,7 @@ import {
 } from '../../platform/dto';
 
 export class WeighPacksDto {
-  @Grams({ description: 'Nominal net weight of one pack' })
+  @Grams({ positive: true, description: 'Nominal net weight of one pack' })
   nominalGrams: string;
 
   @Whole({ min: 1, max: 10_000, description: 'Packs in the batch' })

@@ -36,6 +36,13 @@ describe('labelSymbols', () => {
     expect(textOf('none', null, 'best_before')).toEqual([]);
   });
 
+  it('never puts a number of the shop’s own into a GS1 code, but into its tills’ code', () => {
+    const own = '02000417928759';
+    expect(() => textOf('gs1datamatrix', own, 'use_by')).toThrow(RefusalError);
+    expect(() => textOf('digital_link', own, 'use_by')).toThrow(RefusalError);
+    expect(textOf('ean13', own, 'use_by')).toEqual(['2000417928759']);
+  });
+
   it('refuses a GS1 code without a number, and a case’s number at the till', () => {
     expect(() => textOf('gs1datamatrix', null, 'use_by')).toThrow(RefusalError);
     expect(() => textOf('ean13', '14006381333938', 'use_by')).toThrow(RefusalError);

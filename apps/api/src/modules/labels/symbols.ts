@@ -1,6 +1,7 @@
 import { Temporal } from 'temporal-polyfill';
 import type { LabelSymbol } from '../../documents';
 import {
+  isWorldwideGtin,
   toEan13,
   writeDigitalLink,
   writeElements,
@@ -27,6 +28,18 @@ const needGtin = (gtin: string | null): string => {
   });
 };
 
+/** A number of the shop's own (02, 04, 20 to 29) means something else everywhere beyond it. */
+const needWorldwideGtin = (gtin: string | null): string => {
+  const number = needGtin(gtin);
+  if (isWorldwideGtin(number)) return number;
+  throw new RefusalError({
+    code: 'label-kept-back',
+    detail:
+      `${number} is a number for the shop’s own tills and may not leave it in a GS1 code. ` +
+      'Enter the item’s own GTIN, or choose EAN-13 or the workshop’s own code.',
+  });
+};
+
 /** The bar code that the settings of a label ask for. */
 export const labelSymbols = (
   kind: string,
@@ -37,11 +50,11 @@ export const labelSymbols = (
     case 'none':
       return [];
     case 'gs1datamatrix': {
-      const { bracketed } = orRefuse(writeElements(elementsOf(needGtin(gtin), content)));
+      const { bracketed } = orRefuse(writeElements(elementsOf(needWorldwideGtin(gtin), content)));
       return [{ kind: 'gs1datamatrix', text: bracketed, caption: bracketed }];
     }
     case 'digital_link': {
-      const text = orRefuse(writeDigitalLink(elementsOf(needGtin(gtin), content)));
+      const text = orRefuse(writeDigitalLink(elementsOf(needWorldwideGtin(gtin), content)));
       return [{ kind: 'qrcode', text, caption: null }];
     }
     case 'ean13': {

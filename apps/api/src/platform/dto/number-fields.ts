@@ -19,6 +19,8 @@ export interface DecimalOptions extends FieldOptions {
   /** Digits after the point. */
   readonly places?: number;
   readonly negative?: boolean;
+  /** Nothing at all is refused too, where something is divided by it. */
+  readonly positive?: boolean;
 }
 
 const decimalPattern = (places: number, negative: boolean): RegExp => {
@@ -36,12 +38,16 @@ export const DecimalText = (options: DecimalOptions = {}): PropertyDecorator => 
     Matches(pattern, {
       message: `$property must be a decimal number as text, as "12.5", with at most ${String(places)} decimals`,
     }),
+    ...(options.positive === true
+      ? [Matches(/[1-9]/, { message: '$property must be more than 0' })]
+      : []),
   );
 };
 
 /** Grams, three decimals. */
-export const Grams = (options: FieldOptions = {}): PropertyDecorator =>
-  DecimalText({ ...options, places: 3 });
+export const Grams = (
+  options: Pick<DecimalOptions, keyof FieldOptions | 'positive'> = {},
+): PropertyDecorator => DecimalText({ ...options, places: 3 });
 
 /** In the unit of the item: grams with three decimals, or whole pieces. */
 export const Quantity = (options: FieldOptions = {}): PropertyDecorator =>
