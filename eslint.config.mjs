@@ -41,6 +41,11 @@ export default tseslint.config(
       '@typescript-eslint/no-extraneous-class': ['error', { allowWithDecorator: true }],
       // The compiler's noPropertyAccessFromIndexSignature asks for the brackets.
       '@typescript-eslint/dot-notation': ['error', { allowIndexSignaturePropertyAccess: true }],
+      // An underscore names what is left out on purpose.
+      '@typescript-eslint/no-unused-vars': [
+        'error',
+        { argsIgnorePattern: '^_', varsIgnorePattern: '^_' },
+      ],
       '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
       // Views and bodies are classes only to carry the decorators that document them; as values
       // they are plain objects, put together from literals and spreads.

@@ -383,14 +383,17 @@ describe('out', () => {
       customerId: ids['customer'],
       lines: [{ lotCode: lots['box'], quantity: '1' }],
     });
-    await made(seller, '/dispatches', { lines: [{ lotCode: lots['box'], quantity: '1' }] });
+    const counter = { customerId: null, lines: [{ lotCode: lots['box'], quantity: '1' }] };
+    await made(seller, '/dispatches', counter);
     expect(await onHand(lots['box'] ?? '')).toBe('0.000');
     const note = readPdf(await pdf(`/dispatches/${String(sent['id'])}/note.pdf`), 'day-note');
     expect(allText(note)).toContain('Inn at the Lock');
   });
 
   it('refuses to sell more than there is, and to use what is past its use-by', async () => {
-    const one = { lines: [{ lotCode: lots['box'], quantity: '1' }] };
+    const one = { customerId: null, lines: [{ lotCode: lots['box'], quantity: '1' }] };
+    const nobody = await refusal(seller, '/dispatches', { lines: one.lines });
+    expect(nobody).toMatchObject({ errors: [{ pointer: '/customerId' }] });
     expect(await refusal(seller, '/dispatches', one)).toMatchObject({ status: 409 });
     const tomorrow = new Date(Date.now() + 86_400_000).toISOString().slice(0, 10);
     const [short] = await deliver([
@@ -453,7 +456,8 @@ describe('a complaint', () => {
   });
 
   it('accounts for every gram of the cream', async () => {
-    const balance = (await owner.get(`/lots/${lots['cream'] ?? ''}/balance`).expect(200)).body;
+    const answer = await owner.get(`/lots/${lots['cream'] ?? ''}/balance`).expect(200);
+    const balance = answer.body as Json;
     expect(balance).toMatchObject({
       sourceQuantity: '2000.000',
       unexplainedQuantity: '0.000',
@@ -487,7 +491,7 @@ describe('the recall', () => {
       ],
     });
     expect(await onHand(lots['box'] ?? '')).toBe('1.000');
-    const resold = { lines: [{ lotCode: lots['box'], quantity: '1' }] };
+    const resold = { customerId: null, lines: [{ lotCode: lots['box'], quantity: '1' }] };
     expect(await refusal(seller, '/dispatches', resold)).toMatchObject({
       type: '/problems/lot-held',
     });

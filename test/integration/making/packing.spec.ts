@@ -98,7 +98,7 @@ describe('what is sent', () => {
   it('is a box or a piece, in whole numbers, of what is there', async () => {
     const lot = await pieces(6);
     const send = (lotCode: string, quantity: string) =>
-      service.as.seller.post('/dispatches', { lines: [{ lotCode, quantity }] });
+      service.as.seller.post('/dispatches', { customerId: null, lines: [{ lotCode, quantity }] });
     expect((await send(ganache, '100')).body).toMatchObject({ type: '/problems/not-for-sale' });
     expect((await send(lot, '1.5')).body).toMatchObject({ type: '/problems/pieces-not-whole' });
     expect((await send(lot, '7')).body).toMatchObject({
@@ -114,6 +114,7 @@ describe('what is sent', () => {
     const lot = await pieces(2);
     service.clock.setTo(new Date('2027-01-25T09:00:00Z'));
     const late = await service.as.seller.post('/dispatches', {
+      customerId: null,
       lines: [{ lotCode: lot, quantity: '1' }],
     });
     service.clock.setTo(new Date('2026-11-25T09:00:00Z'));
@@ -124,7 +125,7 @@ describe('what is sent', () => {
   it('comes back up to what went out, to the shelf or into the bin', async () => {
     const lot = await pieces(7);
     const sent = await service.as.seller
-      .post('/dispatches', { lines: [{ lotCode: lot, quantity: '7' }] })
+      .post('/dispatches', { customerId: null, lines: [{ lotCode: lot, quantity: '7' }] })
       .expect(201);
     const { id } = sent.body as { id: string };
     const back = (quantity: string, outcome: string) =>

@@ -186,7 +186,7 @@ describe('a day from goods in to dispatch', () => {
       customerName: 'Hotel of the Two Invented Bridges',
       lines: [{ lotCode: boxes, quantity: '2.000', massGrams: '88.000' }],
     });
-    await service.as.seller.post('/dispatches', { lines }).expect(201);
+    await service.as.seller.post('/dispatches', { customerId: null, lines }).expect(201);
     const sales = await service.as.auditor
       .get('/dispatches/counter-sales?from=2026-11-25&to=2026-11-25')
       .expect(200);

@@ -86,18 +86,18 @@ export class History {
       supplierId,
       lines,
     });
-    delivery.lines.forEach(({ lotCode }, index) => {
-      const line = lines[index]!;
+    expect(delivery.lines).toHaveLength(lines.length);
+    for (const [index, line] of lines.entries()) {
       const pieces = line.itemId === carton;
       this.books.born({
-        code: lotCode,
+        code: delivery.lines[index]?.lotCode ?? '',
         pieces,
         item: line.itemId,
         received: true,
         madeMg: pieces ? 0n : mgOf(line.quantity),
         madeQuantity: pieces ? BigInt(line.quantity) : mgOf(line.quantity),
       });
-    });
+    }
   }
 
   private stock(items: readonly string[], least: bigint): string[] {
@@ -419,12 +419,12 @@ export class History {
     if (from.length === 0) return;
     const lot = this.books.lot(this.chance.one(from));
     const quantity = (lot.onHandQuantity * BigInt(this.chance.whole(30, 60))) / 100n;
-    const makings: AuditedMaking[] = [];
-    for (const _ of this.hands) makings.push(await this.open(ganache));
+    const benches: { hand: Hand; making: AuditedMaking }[] = [];
+    for (const hand of this.hands) benches.push({ hand, making: await this.open(ganache) });
     const body = { lotCode: lot.code, quantity: grams(quantity), role: 'base', reason: 'quick' };
     const answers = await Promise.all(
-      makings.map((making, index): Promise<Answer> =>
-        this.hands[index]!.post(`/batches/${making.id}/draws`, body),
+      benches.map(({ hand, making }): Promise<Answer> =>
+        hand.post(`/batches/${making.id}/draws`, body),
       ),
     );
     for (const [index, { status, body: answer }] of answers.entries()) {
@@ -432,7 +432,7 @@ export class History {
       if (status !== 201) continue;
       const mg = this.books.take(lot.code, quantity);
       const { id } = answer as { id: string };
-      makings[index]?.draws.push({ id, lot: lot.code, quantity, mg });
+      benches[index]?.making.draws.push({ id, lot: lot.code, quantity, mg });
     }
     expect(answers.some((answer) => answer.status === 201)).toBe(true);
   }

@@ -10,8 +10,8 @@ export class DispatchLineDto {
 }
 
 export class CreateDispatchDto {
-  @Id({ optional: true, nullable: true, description: 'Left out: sold over the counter' })
-  customerId?: string | null;
+  @Id({ nullable: true, description: 'null: sold over the counter, to nobody who can be called' })
+  customerId: string | null;
 
   @Day({ optional: true, description: 'Today when left out' })
   sentOn?: string;

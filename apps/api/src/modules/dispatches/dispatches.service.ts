@@ -64,7 +64,7 @@ export class DispatchesService {
   /** Sends boxes and pieces to a customer, or books them as sold over the counter that day. */
   create(dto: CreateDispatchDto): Promise<DispatchView> {
     return this.transactions.book(async (tx, by) => {
-      const receiver = await this.receiverOf(tx, dto.customerId ?? null);
+      const receiver = await this.receiverOf(tx, dto.customerId);
       const sentOn = this.dayOf(by, dto.sentOn);
       const lines = await this.linesOf(tx, by, dto, receiver, sentOn);
       const id = newId();
@@ -73,7 +73,7 @@ export class DispatchesService {
         data: {
           id,
           code,
-          customerId: dto.customerId ?? null,
+          customerId: dto.customerId,
           sentOn: dayToDb(sentOn.toString()),
           note: dto.note ?? null,
           orderId: dto.orderId ?? null,
