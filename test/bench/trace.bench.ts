@@ -1,15 +1,17 @@
 import { PLANNER_OPTIONS } from '@api/platform/database/prisma';
 import { type Direction, SUBGRAPH_DETAILS, subgraphQuery } from '@api/modules/tracing';
-import type { TraceView } from '@api/modules/tracing/trace.dto';
 import { Client } from 'pg';
-import { Hand } from '../support/histories/http';
 import { startTestService, type TestService } from '../support/service/test-service';
 import { generateShop } from './generate-shop';
-import { clocked, median, report } from './stopwatch';
+import { keep, reportGrowth } from './growth';
+import { clocked, median } from './stopwatch';
 
-/** BENCH_DRAWS=100000,1000000,3000000 prints the growth; a fifth as many lots as draws. */
-const DRAWS = (process.env['BENCH_DRAWS'] ?? '1000000').split(',').map(Number);
+/** A fifth as many lots as draws. */
+const DRAWS = (process.env['BENCH_DRAWS'] ?? '100000,1000000,3000000').split(',').map(Number);
 const RUNS = Number(process.env['BENCH_RUNS'] ?? 15);
+
+/** Parts of all lots by layer: received, fillings, pieces, boxes. */
+const LAYERS = [0.2, 0.15, 0.25, 0.4] as const;
 
 const PROBES: readonly (readonly [what: string, layer: number, direction: Direction])[] = [
   ['ahead of a received lot', 0, 'forward'],
@@ -17,18 +19,54 @@ const PROBES: readonly (readonly [what: string, layer: number, direction: Direct
   ['both ways from a piece', 2, 'both'],
 ];
 
+interface Answered {
+  readonly path: string;
+  readonly rows: (text: string) => number;
+}
+
+const lotsInTrace = (text: string): number => (JSON.parse(text) as { lots: unknown[] }).lots.length;
+const linesIn = (text: string): number => text.trim().split('\r\n').length - 1;
+
 describe.each(DRAWS)('a shop of %i draws', (draws) => {
   let service: TestService;
   let pg: Client;
-  let hand: Hand;
+
+  /** Code of a lot somewhat past the middle of its layer. */
+  const codeIn = (layer: number): string =>
+    `X${String(layer)}-${String(Math.round((draws / 5) * (LAYERS[layer] ?? 0) * 0.6))}`;
+
+  /** The answer over HTTP against the graph's query alone, turn by turn, so that both meet the same machine. */
+  const compare = async (
+    question: string,
+    code: string,
+    direction: Direction,
+    answer: Answered,
+  ): Promise<void> => {
+    const found = await pg.query<{ id: string }>('SELECT id FROM lot WHERE code = $1', [code]);
+    const query = subgraphQuery([found.rows[0]?.id ?? ''], direction, SUBGRAPH_DETAILS);
+    const straight: number[] = [];
+    const served: number[] = [];
+    let rows = 0;
+    for (let run = -2; run < RUNS; run += 1) {
+      const floor = await clocked(() => pg.query(query.text, query.values));
+      const http = await clocked(async () => {
+        const { text } = await service.as.auditor.get(answer.path).expect(200);
+        rows = answer.rows(text);
+      });
+      if (run < 0) continue;
+      straight.push(floor);
+      served.push(http);
+    }
+    keep({ question, draws, rows, straight: median(straight), served: median(served) });
+    expect(rows).toBeGreaterThan(1);
+  };
 
   beforeAll(async () => {
     service = await startTestService();
     await generateShop(service.databaseUrl, { lots: draws / 5, draws });
-    hand = await Hand.of(service, 'The auditor');
     pg = new Client({ connectionString: service.databaseUrl, options: PLANNER_OPTIONS });
     await pg.connect();
-  }, 1_800_000);
+  }, 3_600_000);
 
   afterAll(async () => {
     await pg.end();
@@ -38,42 +76,28 @@ describe.each(DRAWS)('a shop of %i draws', (draws) => {
   it.each(PROBES)(
     'traces %s',
     async (what, layer, direction) => {
-      const share = [0.2, 0.15, 0.25, 0.4][layer] ?? 0.2;
-      const code = `X${String(layer)}-${String(Math.round((draws / 5) * share * 0.6))}`;
-      const found = await pg.query<{ id: string }>('SELECT id FROM lot WHERE code = $1', [code]);
-      const query = subgraphQuery([found.rows[0]?.id ?? ''], direction, SUBGRAPH_DETAILS);
-      const straight: number[] = [];
-      const served: number[] = [];
-      let lots = 0;
-      for (let run = -2; run < RUNS; run += 1) {
-        const floor = await clocked(() => pg.query(query.text, query.values));
-        const http = await clocked(async () => {
-          const { body } = await hand.get(`/lots/${code}/trace?direction=${direction}`);
-          lots = (body as TraceView).lots.length;
-        });
-        if (run < 0) continue;
-        straight.push(floor);
-        served.push(http);
-      }
-      const [floor, http] = [median(straight), median(served)];
-      report(
-        `trace ${what}, ${String(draws)} draws: ${String(lots)} lots; straight ${floor.toFixed(1)} ms, ` +
-          `HTTP ${http.toFixed(1)} ms, ratio ${(http / floor).toFixed(2)}`,
-      );
-      expect(lots).toBeGreaterThan(1);
+      const code = codeIn(layer);
+      const path = `/lots/${code}/trace?direction=${direction}`;
+      await compare(`trace ${what}`, code, direction, { path, rows: lotsInTrace });
     },
     600_000,
   );
 
-  it('balances a received lot and lists its recall', async () => {
-    const code = `X0-${String(Math.round((draws / 5) * 0.2 * 0.6))}`;
-    const balance = await clocked(() => hand.must(hand.get(`/lots/${code}/balance`)));
-    const owner = await Hand.of(service, 'The owner');
-    const body = { mode: 'rehearsal', reason: 'x', starts: [{ kind: 'lot', text: code }] };
-    const recall = await clocked(() => owner.must(owner.post('/recalls', body)));
-    report(
-      `balance ${balance.toFixed(0)} ms, recall opened with its list ${recall.toFixed(0)} ms, ` +
-        `${String(draws)} draws (one run each)`,
-    );
+  it('balances a received lot', async () => {
+    const code = codeIn(0);
+    const rows = (text: string): number =>
+      (JSON.parse(text) as { ends: unknown[] }).ends.length + 1;
+    await compare('balance', code, 'forward', { path: `/lots/${code}/balance`, rows });
+  }, 600_000);
+
+  it('lists the recall of a received lot', async () => {
+    const code = codeIn(0);
+    const opened = await service.as.maker
+      .post('/recalls', { mode: 'rehearsal', reason: 'x', starts: [{ kind: 'lot', text: code }] })
+      .expect(201);
+    const path = `/recalls/${(opened.body as { code: string }).code}/list.csv`;
+    await compare('recall list', code, 'forward', { path, rows: linesIn });
   }, 600_000);
 });
+
+afterAll(reportGrowth);
