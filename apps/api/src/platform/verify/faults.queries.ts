@@ -110,7 +110,10 @@ const sealed: Rule[] = [
           WHERE f.kind = 'recipe_version' AND f.subject_id = version.id))
       UNION ALL SELECT 'specification ' || s.id, 'approved without a seal' FROM specification s
       WHERE s.state <> 'draft' AND NOT EXISTS (SELECT 1 FROM frozen_content f
-        WHERE f.kind = 'specification' AND f.subject_id = s.id)`,
+        WHERE f.kind = 'specification' AND f.subject_id = s.id)
+      UNION ALL SELECT 'recall_case ' || r.id, 'its scope is frozen without a seal'
+      FROM recall_case r WHERE r.state <> 'open' AND NOT EXISTS (SELECT 1 FROM frozen_content f
+        WHERE f.kind = 'recall_case' AND f.subject_id = r.id)`,
   },
   {
     name: 'printed',
