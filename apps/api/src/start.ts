@@ -3,7 +3,7 @@ import type { NestExpressApplication } from '@nestjs/platform-express';
 import { type Config, readConfig } from './platform/config/config';
 import { openDatabase } from './platform/embedded-database';
 import { migrate } from './platform/migrations';
-import { atShutdown, shutDown } from './platform/shutdown';
+import { atShutdown, drain, shutDown } from './platform/shutdown';
 
 const say = (line: string): void => {
   process.stdout.write(`${line}\n`);
@@ -33,7 +33,11 @@ const start = async ({ fill }: StartOptions): Promise<void> => {
   ]);
   await migrate(database.url);
   const app = await createApp(config, database.url);
-  atShutdown('the service', () => app.close());
+  // Drained before the app closes what the requests under way still need.
+  atShutdown('the service', async () => {
+    await drain(app.getHttpServer());
+    await app.close();
+  });
   await app.listen(config.port, config.host);
   for (const line of (await fill?.(app)) ?? []) say(line);
   await invite(app, config);

@@ -149,6 +149,13 @@ describe('in the middle of a stream of bookings', () => {
       },
     ],
     [
+      'an orderly stop',
+      async () => {
+        expect(await service.stop()).toBe(0);
+        await service.start();
+      },
+    ],
+    [
       'kill -9 of both at once',
       async () => {
         service.killDatabase();
@@ -166,6 +173,7 @@ describe('in the middle of a stream of bookings', () => {
       await moreBookings(12);
       await booking.stop();
       expect(client.repeats).toBeGreaterThan(repeats);
+      expect(client.faults).toEqual([]);
       await expectNothingLost();
     },
   );

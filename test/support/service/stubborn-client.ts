@@ -15,6 +15,8 @@ export interface Acknowledged {
  */
 export class StubbornClient {
   readonly acknowledged: Acknowledged[] = [];
+  /** Answers that own to a fault of the service; a crash is no excuse for one. */
+  readonly faults: string[] = [];
   /** How often a booking had to be sent again. */
   repeats = 0;
 
@@ -63,6 +65,7 @@ export class StubbornClient {
       return undefined;
     }
     if (status >= 200 && status < 300) return JSON.parse(text) as Record<string, unknown>;
+    if (status === 500) this.faults.push(`${path}: ${text}`);
     if (status >= 500 || status === 429 || text.includes('"/problems/busy"')) return undefined;
     throw new Error(`${path} was refused with ${String(status)}: ${text}`);
   }

@@ -1,9 +1,5 @@
-import {
-  scaleRecipe,
-  type ScalableRecipe,
-  type ScaledRecipe,
-  type StepLoss,
-} from '../../domain/scaling';
+import { readLosses } from '../../domain/recipe';
+import { scaleRecipe, type ScalableRecipe, type ScaledRecipe } from '../../domain/scaling';
 import { Decimal } from '../../domain/units';
 import type { Prisma } from '../../generated/prisma/client';
 import {
@@ -66,24 +62,6 @@ export const kindOf = (version: VersionToMake): BatchKind => {
   });
 };
 
-/** Expected losses as stored; what can't be read is no expectation. */
-const lossesOf = (stored: Prisma.JsonValue): StepLoss[] =>
-  (Array.isArray(stored) ? stored : []).flatMap((entry) => {
-    if (typeof entry !== 'object' || entry === null || Array.isArray(entry)) return [];
-    const { step, kind, percent, roles } = entry;
-    if (typeof kind !== 'string' || (typeof percent !== 'string' && typeof percent !== 'number')) {
-      return [];
-    }
-    return [
-      {
-        step: typeof step === 'string' ? step : '',
-        kind: kind as StepLoss['kind'],
-        percent: new Decimal(percent),
-        ...(Array.isArray(roles) ? { roles: roles.map(String) } : {}),
-      },
-    ];
-  });
-
 const scalable = (version: VersionToMake): ScalableRecipe => ({
   lines: version.lines.map((line) => ({
     itemId: line.componentId,
@@ -91,7 +69,7 @@ const scalable = (version: VersionToMake): ScalableRecipe => ({
     quantity: decimalFromDb(line.quantity),
     role: line.role,
   })),
-  losses: lossesOf(version.expectedLosses),
+  losses: readLosses(version.expectedLosses),
   yieldMassG: optionalDecimalFromDb(version.yieldMassG),
   yieldPieces: version.yieldPieces,
   cavitiesPerTray:

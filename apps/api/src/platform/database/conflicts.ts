@@ -31,7 +31,11 @@ export const serverMessageOf = (error: unknown): string | undefined => {
   return places.find((text): text is string => typeof text === 'string');
 };
 
-const RETRYABLE = new Set(['40001', '40P01']);
+/**
+ * 25P02 is what a statement hears that was sent beside the one which met the conflict; when the
+ * first failure was another one, the next attempt meets it again and tells it.
+ */
+const RETRYABLE = new Set(['40001', '40P01', '25P02']);
 
 /**
  * True when the transaction lost against another and may be tried again. The client reports this

@@ -1,3 +1,4 @@
+import { isDatabaseAway } from '../database/away';
 import { serverMessageOf, sqlStateOf } from '../database/conflicts';
 import { type Problem, problemType } from './problem';
 
@@ -58,7 +59,18 @@ const rows: Readonly<Record<string, Row>> = {
 const onHandDetail =
   'There is not enough left of this lot. Look at what is on hand and take less, or another lot.';
 
+/** Honest about what is not known: a commit may have been stored before the connection was lost. */
+const away: Problem = {
+  type: problemType('database-away'),
+  title: 'The database does not answer',
+  status: 503,
+  detail:
+    'The database does not answer at the moment. It is not known whether this was booked: send it ' +
+    'again under the same Idempotency-Key, and it is booked once.',
+};
+
 export const problemOfDatabase = (error: unknown): Problem | undefined => {
+  if (isDatabaseAway(error)) return away;
   const state = sqlStateOf(error);
   const row = state === undefined ? undefined : rows[state];
   if (row === undefined) return undefined;

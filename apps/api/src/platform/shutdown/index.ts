@@ -1,1 +1,2 @@
+export { drain } from './drain';
 export { atShutdown, shutDown } from './shutdown';
