@@ -81,6 +81,8 @@ const papers: readonly (readonly [
       'over the counter',
       '512.25',
       'Mass balance',
+      'Sent to customers',
+      'Lost: scrapings',
       '66.21',
     ],
     ['261125-001K'],

@@ -280,11 +280,11 @@ export const traceView: TraceReportView = {
   throughTank: true,
   balance: {
     unit: 'g',
-    sources: [{ what: 'received', quantity: '5000.000', percent: '100.00' }],
+    sources: [{ kind: 'received', note: '261124-0031', quantity: '5000.000', percent: '100.00' }],
     ends: [
-      { what: 'drawn into B-261125-00Q4', quantity: '1450.000', percent: '29.00' },
-      { what: 'wasted: past its date', quantity: '239.500', percent: '4.79' },
-      { what: 'on hand', quantity: '3310.500', percent: '66.21' },
+      { kind: 'dispatched', note: null, quantity: '1450.000', percent: '29.00' },
+      { kind: 'loss', note: 'scrapings', quantity: '239.500', percent: '4.79' },
+      { kind: 'on-hand', note: null, quantity: '3310.500', percent: '66.21' },
     ],
     sourceQuantity: '5000.000',
     unexplainedQuantity: '0.000',

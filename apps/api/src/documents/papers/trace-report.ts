@@ -3,6 +3,7 @@ import type { PaperContext } from '../kit/paper-context';
 import { Sheet } from '../kit/sheet';
 import { caution, facts, heading, titleBlock } from '../kit/sheet-parts';
 import { table, type Row } from '../kit/table';
+import { balanceWords } from './balance.words';
 import { CAUTIONS } from './cautions.words';
 import type {
   TraceBalance,
@@ -78,8 +79,12 @@ const sentTable = (sheet: Sheet, sent: readonly TraceSale[]): void => {
 const balanceTable = (sheet: Sheet, balance: TraceBalance): void => {
   const { language } = sheet.context;
   const words = TRACE_WORDS[language];
-  const line = ({ what, quantity, percent }: TraceBalanceLine): Row => ({
-    cells: [what, quantityText(quantity, balance.unit, language), numberText(percent, language)],
+  const line = ({ kind, note, quantity, percent }: TraceBalanceLine): Row => ({
+    cells: [
+      balanceWords(kind, note, language),
+      quantityText(quantity, balance.unit, language),
+      numberText(percent, language),
+    ],
   });
   const total = (what: string, quantity: string, percent: string): Row => ({
     cells: [what, quantityText(quantity, balance.unit, language), percent],

@@ -48,7 +48,10 @@ export interface TraceBalance {
 }
 
 export interface TraceBalanceLine {
-  readonly what: string;
+  /** Kind of source or end, as the balance names it. */
+  readonly kind: string;
+  /** Kind of the loss, or the code of a lot or batch. */
+  readonly note: string | null;
   readonly quantity: string;
   readonly percent: string;
 }

@@ -26,7 +26,8 @@ const lotView = (lot: TracedLotView): Lot => ({
 const balanceOf = (balance: BalanceView | null): TraceReportView['balance'] => {
   if (balance === null) return null;
   const line = (row: BalanceView['ends'][number]) => ({
-    what: row.note === null ? row.kind : `${row.kind}: ${row.note}`,
+    kind: row.kind,
+    note: row.note,
     quantity: row.quantity,
     percent: row.percent,
   });
