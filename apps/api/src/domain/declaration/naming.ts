@@ -1,7 +1,7 @@
 import { US_ALLERGEN_NAMES } from '../allergens';
 import type { MarketRules } from '../market';
 import type { Allergen, IngredientNode, Language } from '../specification';
-import { wordsIn } from '../words';
+import { colonIn, wordsIn } from '../words';
 import { flavouringName } from './flavouring';
 
 export type AdditiveForm = 'name' | 'e_number';
@@ -53,7 +53,7 @@ export const additiveName = (
     return { lead: '', name: functionalClass, tail: '' };
   }
   const identity = form === 'e_number' ? (additive.eNumber ?? name) : name;
-  return { lead: `${functionalClass}: `, name: identity, tail: '' };
+  return { lead: `${functionalClass}${colonIn(language)} `, name: identity, tail: '' };
 };
 
 /** Name after "Contains" in the United States, with the species of a fish or shellfish. */

@@ -9,7 +9,7 @@ import {
   sweetenerStatements,
 } from '../statements';
 import type { Allergen, Language } from '../specification';
-import { fill, wordsIn } from '../words';
+import { colonIn, fill, wordsIn } from '../words';
 import type { LabelAsk } from './ask';
 import { solidsTexts, vegetableFatBlocks } from './chocolate-blocks';
 import type { BlockKind, TextBlock, TextRun } from './content';
@@ -34,7 +34,7 @@ export const nameBlock = (ask: LabelAsk, language: Language): TextBlock => {
 
 export const ingredientsBlock = (runs: readonly TextRun[], language: Language): TextBlock =>
   block('ingredients', language, [
-    { text: `${wordsIn(language).label.ingredients}: `, emphasis: 'strong' },
+    { text: `${wordsIn(language).label.ingredients}${colonIn(language)} `, emphasis: 'strong' },
     ...runs,
     plain('.'),
   ]);

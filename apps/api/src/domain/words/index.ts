@@ -1,3 +1,3 @@
 export type { Catalogue, LabelWord, NutrientWord } from './catalogues/catalogue';
-export { figureIn, NBSP, percentIn } from './numbers';
+export { colonIn, figureIn, NBSP, percentIn } from './numbers';
 export { allergenName, fill, wordsIn } from './words';

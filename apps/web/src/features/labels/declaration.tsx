@@ -70,6 +70,19 @@ const Contacts = ({ declaration }: { readonly declaration: Declaration }) => {
   );
 };
 
+/** Only where the two differ: a list that is the same twice says nothing. */
+const AsDesigned = ({ list }: { readonly list: Declaration['lists'][number] }) => {
+  const t = useMessages(labelMessages);
+  const made = list.runs.map(({ text }) => text).join('');
+  if (list.asDesigned === '' || list.asDesigned === made) return null;
+  return (
+    <details>
+      <summary>{t('designed')}</summary>
+      <p lang={list.language}>{list.asDesigned}</p>
+    </details>
+  );
+};
+
 /** The ingredient lists as they will print, with allergens emphasised. */
 export const Declaration = ({ declaration }: { readonly declaration: Declaration }) => {
   const t = useMessages(labelMessages);
@@ -77,15 +90,18 @@ export const Declaration = ({ declaration }: { readonly declaration: Declaration
   return (
     <div className="stack">
       {declaration.lists.map((list) => (
-        <p key={list.language} lang={list.language} className="sheet">
-          {list.runs.map((run, at) =>
-            run.emphasis === 'none' ? (
-              <span key={String(at)}>{run.text}</span>
-            ) : (
-              <strong key={String(at)}>{run.text}</strong>
-            ),
-          )}
-        </p>
+        <div key={list.language}>
+          <p lang={list.language} className="sheet">
+            {list.runs.map((run, at) =>
+              run.emphasis === 'none' ? (
+                <span key={String(at)}>{run.text}</span>
+              ) : (
+                <strong key={String(at)}>{run.text}</strong>
+              ),
+            )}
+          </p>
+          <AsDesigned list={list} />
+        </div>
       ))}
       <p>
         {t('allergens')}: <strong>{declaration.allergens.map(allergenName).join(', ')}</strong>

@@ -1,19 +1,15 @@
 import { useMessages } from '../../shared/language/catalogue';
-import { ChoiceField, OneOf, TextField } from '../../shared/kit/fields';
+import { ChoiceField, OneOf, TextField, TickField } from '../../shared/kit/fields';
+import { LANGUAGES, MARKETS, type LabelForm, type Language } from './label-wishes';
 import { labelMessages } from './messages';
 import type { StockForm } from './stock-form';
 
-export interface PrintForm {
-  readonly form: 'box_label' | 'direct_sale_label' | 'legend_card';
-  readonly copies: string;
-  readonly price: string;
-  readonly stock: StockForm;
-}
-
 interface Props {
-  readonly value: PrintForm;
+  readonly value: LabelForm;
   readonly errors: Readonly<Record<string, string>>;
-  readonly onChange: (value: PrintForm) => void;
+  /** Languages that the label speaks now, where none are chosen here. */
+  readonly spoken: readonly Language[];
+  readonly onChange: (value: LabelForm) => void;
 }
 
 const whole = (text: string): string => text.replace(/[^\d.]/g, '');
@@ -23,11 +19,7 @@ const StockFields = ({ value, onChange }: Props) => {
   const { stock } = value;
   const put = (part: Partial<StockForm>): void =>
     onChange({ ...value, stock: { ...stock, ...part } });
-  const measure = (
-    label: string,
-    key: 'widthMm' | 'heightMm' | 'columns' | 'rows' | 'startAt',
-    unit: string,
-  ) => (
+  const measure = (label: string, key: Exclude<keyof StockForm, 'kind' | 'page'>, unit: string) => (
     <TextField
       label={`${label}${unit}`}
       value={stock[key]}
@@ -52,11 +44,54 @@ const StockFields = ({ value, onChange }: Props) => {
         measure(t('height'), 'heightMm', ' (mm)')}
       {stock.kind === 'sheet' && (
         <>
+          <ChoiceField
+            label={t('page')}
+            value={stock.page}
+            onChange={(page) => put({ page: page as StockForm['page'] })}
+            choices={[
+              { value: 'A4', label: 'A4' },
+              { value: 'LETTER', label: 'Letter' },
+            ]}
+          />
           {measure(t('columns'), 'columns', '')}
           {measure(t('rows'), 'rows', '')}
+          {measure(t('gapX'), 'gapXMm', ' (mm)')}
+          {measure(t('gapY'), 'gapYMm', ' (mm)')}
           {measure(t('startAt'), 'startAt', '')}
         </>
       )}
+    </>
+  );
+};
+
+/** For which market and in which languages; at least one language stays. */
+const SpeakFields = ({ value, spoken, onChange }: Props) => {
+  const t = useMessages(labelMessages);
+  const now = value.languages.length === 0 ? spoken : value.languages;
+  const toggle = (language: Language, on: boolean): void => {
+    const languages = on ? [...now, language] : now.filter((one) => one !== language);
+    if (languages.length > 0) onChange({ ...value, languages });
+  };
+  return (
+    <>
+      <ChoiceField
+        label={t('market')}
+        value={value.market}
+        empty={t('marketUsual')}
+        onChange={(market) => onChange({ ...value, market: market as LabelForm['market'] })}
+        choices={MARKETS.map((market) => ({ value: market, label: t(market) }))}
+      />
+      <fieldset className="one-of">
+        <legend>{t('languages')}</legend>
+        {LANGUAGES.map((language) => (
+          <TickField
+            key={language}
+            label={t(`in_${language}`)}
+            checked={now.includes(language)}
+            onChange={(on) => toggle(language, on)}
+          />
+        ))}
+      </fieldset>
     </>
   );
 };
@@ -70,12 +105,13 @@ export const PrintFields = (props: Props) => {
       <OneOf
         label={t('form')}
         value={value.form}
-        onChange={(form) => onChange({ ...value, form: form as PrintForm['form'] })}
+        onChange={(form) => onChange({ ...value, form: form as LabelForm['form'] })}
         choices={(['box_label', 'direct_sale_label', 'legend_card'] as const).map((one) => ({
           value: one,
           label: t(one),
         }))}
       />
+      <SpeakFields {...props} />
       <div className="columns">
         <StockFields {...props} />
         <TextField

@@ -11,8 +11,8 @@ export const fr: Catalogue = {
     useBy: 'À consommer jusqu’au',
     pieces: 'pièces',
     water: 'eau',
-    cocoaSolids: 'Cacao : {p} minimum',
-    milkSolids: 'Matière sèche de lait : {p} minimum',
+    cocoaSolids: 'Cacao\u00a0: {p} minimum',
+    milkSolids: 'Matière sèche de lait\u00a0: {p} minimum',
     vegetableFats: 'Contient des matières grasses végétales en plus du beurre de cacao',
     withSweeteners: 'avec édulcorant(s)',
     withSugarsAndSweeteners: 'avec sucre(s) et édulcorant(s)',
@@ -23,7 +23,7 @@ export const fr: Catalogue = {
       'Contient de la réglisse – les personnes souffrant d’hypertension doivent éviter ' +
       'toute consommation excessive',
     childrenAttention:
-      '{c} : peut avoir des effets indésirables sur l’activité et l’attention chez les enfants',
+      '{c}\u00a0: peut avoir des effets indésirables sur l’activité et l’attention chez les enfants',
     protectiveAtmosphere: 'Conditionné sous atmosphère protectrice',
     gramsPer100g: '{g} g de {n} pour 100 g',
     fullyHydrogenated: 'totalement hydrogénée',
