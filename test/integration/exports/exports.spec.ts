@@ -75,6 +75,58 @@ describe('exports', () => {
     await service.as.auditor.get('/exports/events?recall=none').expect(404);
   });
 
+  it('says what was destroyed with a batch that was given up, less what went back', async () => {
+    await books.made({
+      code: 'K7',
+      at: '2026-03-14T08:00:00Z',
+      draws: [
+        ['CR1', '10'],
+        ['T3', '20'],
+      ],
+      outputs: [{ code: 'never again', item: 'ganache', grams: '1' }],
+      open: true,
+    });
+    await books.query('BEGIN');
+    await books.undraw('K7', 'CR1', 'not touched');
+    await books.query(
+      `INSERT INTO batch_loss (id, batch_id, kind, mass_g, at, user_id)
+       SELECT gen_random_uuid(), $1, 'other', 20, now(), id FROM app_user LIMIT 1`,
+      [books.id('K7')],
+    );
+    await books.query(
+      `UPDATE batch SET state = 'abandoned', end_reason = 'curdled',
+         ended_at = '2026-03-14T09:00:00Z' WHERE id = $1`,
+      [books.id('K7')],
+    );
+    await books.query('COMMIT');
+    const [event, ...others] = await eventsOf('from=2026-03-14&to=2026-03-14');
+    expect(others).toEqual([]);
+    expect(event).toMatchObject({
+      bizStep: 'destroying',
+      quantityList: [{ quantity: 20, uom: 'GRM' }],
+    });
+    expect(JSON.stringify(event)).not.toContain('CR1');
+  });
+
+  it('shares the contents of a packing among its box lots without counting them twice', async () => {
+    await books.made({
+      code: 'X2',
+      kind: 'pack',
+      at: '2026-03-15T08:00:00Z',
+      draws: [['P1', '24', '288']],
+      outputs: [
+        { code: 'B2', item: 'box', quantity: '1', grams: '144' },
+        { code: 'B3', item: 'box', quantity: '1', grams: '144' },
+      ],
+    });
+    const events = await eventsOf('from=2026-03-15&to=2026-03-15');
+    expect(events.map((event) => event['childQuantityList'])).toEqual([
+      [{ epcClass: expect.stringMatching(/lots\/P1$/) as string }],
+      [{ epcClass: expect.stringMatching(/lots\/P1$/) as string }],
+    ]);
+    expect(new Set(events.map((event) => event['eventID'])).size).toBe(2);
+  });
+
   it('lists every lot as a table that sorts', async () => {
     const csv = (await service.as.auditor.get('/exports/lots.csv').expect(200)).text;
     const lines = csv.trim().split('\r\n');

@@ -53,6 +53,18 @@ describe('what the service writes', () => {
       { epcClass: 'https://workshop.example/lots/P-1', quantity: 240 },
     ]);
   });
+
+  it('states no quantity of contents that several box lots share', () => {
+    const shared = facts.map((fact) =>
+      fact.kind === 'packed' ? { ...fact, contentsShared: true } : fact,
+    );
+    const document = written(shared);
+    expect(strict(document) || strict.errors).toBe(true);
+    const { eventList } = document['epcisBody'] as { eventList: Record<string, Json[]>[] };
+    expect(eventList[3]?.['childQuantityList']).toEqual([
+      { epcClass: 'https://workshop.example/lots/P-1' },
+    ]);
+  });
 });
 
 describe('the validator', () => {

@@ -7038,6 +7038,18 @@ export interface components {
             /** Format: date */
             receivedOn: string;
         };
+        SharedCauseView: {
+            /** @enum {string} */
+            kind: "lot" | "mould" | "tank" | "person" | "place";
+            name: string;
+            /** @description What it is, for a lot */
+            itemName: string | null;
+            /**
+             * Format: decimal
+             * @description Part of all comparable units that are with it
+             */
+            shareOfUnits: string;
+        };
         CauseView: {
             /** @enum {string} */
             kind: "lot" | "mould" | "tank" | "person" | "place";
@@ -7082,8 +7094,8 @@ export interface components {
             units: number;
             comparedWith: string;
             caution: string;
-            /** @description What all complaints share: the first answer */
-            shared: components["schemas"]["CauseView"][];
+            /** @description What all complaints share: the first answer, the rarest first */
+            shared: components["schemas"]["SharedCauseView"][];
             suspects: components["schemas"]["SuspectView"][];
             /** @description Smallest sets of causes that explain every complaint */
             smallestCovers: components["schemas"]["CoverView"][];

@@ -22,7 +22,11 @@ describe('commonCauses', () => {
   );
 
   it('answers first with what all complaints share', () => {
-    expect(found.shared).toEqual(['cream 3', 'ganache 7', 'sugar']);
+    expect(found.shared).toEqual([
+      { cause: 'ganache 7', shareOfUnits: 0.4 },
+      { cause: 'cream 3', shareOfUnits: 0.4 },
+      { cause: 'sugar', shareOfUnits: 1 },
+    ]);
   });
 
   it('names what the record cannot tell apart together, the most specific first', () => {
@@ -55,7 +59,7 @@ describe('commonCauses', () => {
   });
 
   it('covers all complaints with the fewest causes, without those in every unit', () => {
-    expect(found.smallestCovers).toEqual([['ganache 7'], ['cream 3']]);
+    expect(found.smallestCovers).toEqual([['cream 3'], ['ganache 7']]);
     const two = commonCauses(
       [
         exposure('A', 1, 5, 'x', 'all'),
@@ -65,6 +69,22 @@ describe('commonCauses', () => {
       behind,
     );
     expect(two.smallestCovers).toEqual([['x', 'y']]);
+  });
+
+  it('keeps the rarest covers when there are more than it lists', () => {
+    const common = Array.from({ length: 40 }, (_, index) => `common ${String(index)}`);
+    const many = commonCauses(
+      [
+        exposure('A', 1, 5, ...common, 'rare'),
+        exposure('B', 1, 5, ...common, 'rare'),
+        exposure('C', 0, 50, ...common),
+        exposure('D', 0, 50),
+      ],
+      behind,
+    );
+    expect(many.shared[0]?.cause).toBe('rare');
+    expect(many.smallestCovers[0]).toEqual(['rare']);
+    expect(many.smallestCovers).toHaveLength(20);
   });
 });
 

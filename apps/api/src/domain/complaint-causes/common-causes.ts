@@ -1,15 +1,7 @@
 import type { Decimal } from '../units';
 import { smallestCovers } from './covers';
+import { contains, type Exposure, patternsOf, tableOf } from './patterns';
 import { fisherOneSided, holm, riskRatio, type RiskRatio, type TwoByTwo } from './two-by-two';
-
-/** Like units with the same history: the boxes of one lot that went out, for example. */
-export interface Exposure {
-  readonly unit: string;
-  readonly complaints: number;
-  readonly others: number;
-  /** Everything that was, or may have been, in or at these units: lots, moulds, tanks, people. */
-  readonly causes: ReadonlySet<string>;
-}
 
 export interface SuspectedCause {
   /** Causes with the very same units: the record can't tell them apart. Most specific first. */
@@ -29,53 +21,23 @@ export interface SuspectedCause {
   readonly holmP: Decimal;
 }
 
+export interface SharedCause {
+  readonly cause: string;
+  /** Part of all comparable units that are with it. */
+  readonly shareOfUnits: number;
+}
+
 export interface CommonCauses {
   readonly complaints: number;
   readonly units: number;
-  /** What all complaints share, by set logic alone. The first answer; the rest only ranks. */
-  readonly shared: readonly string[];
+  /**
+   * What all complaints share, by set logic alone: the first answer. The rarest among the comparable
+   * units stands first, since what nearly every box holds says little.
+   */
+  readonly shared: readonly SharedCause[];
   readonly suspects: readonly SuspectedCause[];
   readonly smallestCovers: readonly (readonly string[])[];
 }
-
-interface Pattern {
-  readonly causes: string[];
-  readonly units: ReadonlySet<number>;
-}
-
-/** Causes grouped by the units that they are in: one pattern is one question to the data. */
-const patternsOf = (exposures: readonly Exposure[]): Pattern[] => {
-  const unitsOf = new Map<string, number[]>();
-  exposures.forEach((exposure, index) => {
-    for (const cause of exposure.causes) {
-      const units = unitsOf.get(cause) ?? [];
-      units.push(index);
-      unitsOf.set(cause, units);
-    }
-  });
-  const patterns = new Map<string, Pattern>();
-  for (const [cause, units] of unitsOf) {
-    if (!units.some((unit) => (exposures[unit]?.complaints ?? 0) > 0)) continue;
-    const key = units.join();
-    const pattern = patterns.get(key) ?? { causes: [], units: new Set(units) };
-    pattern.causes.push(cause);
-    patterns.set(key, pattern);
-  }
-  return [...patterns.values()];
-};
-
-const tableOf = (exposures: readonly Exposure[], units: ReadonlySet<number>): TwoByTwo => {
-  const cells = { casesWith: 0, othersWith: 0, casesWithout: 0, othersWithout: 0 };
-  exposures.forEach((exposure, index) => {
-    const side = units.has(index) ? 'With' : 'Without';
-    cells[`cases${side}`] += exposure.complaints;
-    cells[`others${side}`] += exposure.others;
-  });
-  return cells;
-};
-
-const contains = (larger: ReadonlySet<number>, smaller: ReadonlySet<number>): boolean =>
-  larger.size > smaller.size && [...smaller].every((unit) => larger.has(unit));
 
 /**
  * What several complaints point at. `behind` says which causes lie behind a cause (its ancestor
@@ -122,22 +84,38 @@ export const commonCauses = (
       },
     ];
   });
-  const universal = new Set(
-    suspects.filter((suspect) => suspect.notDistinguishable).flatMap((suspect) => suspect.causes),
-  );
   return {
     complaints: total('complaints'),
     units,
-    shared: suspects
-      .filter((suspect) => suspect.inEveryComplaint)
-      .flatMap((suspect) => suspect.causes)
-      .sort(),
+    shared: sharedOf(suspects),
     suspects: suspects.sort(rank),
-    smallestCovers: smallestCovers(
-      complained.map((exposure) => exposure.causes),
-      (cause) => !universal.has(cause),
-    ),
+    smallestCovers: coversOf(complained, suspects),
   };
+};
+
+const sharedOf = (suspects: readonly SuspectedCause[]): SharedCause[] =>
+  suspects
+    .filter((suspect) => suspect.inEveryComplaint)
+    .sort((a, b) => a.shareOfUnits - b.shareOfUnits || rank(a, b))
+    .flatMap(({ causes, shareOfUnits }) => causes.map((cause) => ({ cause, shareOfUnits })));
+
+/** What every comparable unit holds explains nothing and is left out. */
+const coversOf = (
+  complained: readonly Exposure[],
+  suspects: readonly SuspectedCause[],
+): string[][] => {
+  const shareOf = new Map(
+    suspects.flatMap(({ causes, shareOfUnits }) =>
+      causes.map((cause) => [cause, shareOfUnits] as const),
+    ),
+  );
+  const universal = new Set(
+    suspects.filter((suspect) => suspect.notDistinguishable).flatMap((suspect) => suspect.causes),
+  );
+  return smallestCovers(
+    complained.map(({ causes }) => [...causes].filter((cause) => !universal.has(cause))),
+    (cause) => shareOf.get(cause) ?? 1,
+  );
 };
 
 /** What all complaints share comes first, then the rarer by chance, then the rarer among units. */

@@ -1,9 +1,5 @@
-export {
-  commonCauses,
-  type CommonCauses,
-  type Exposure,
-  type SuspectedCause,
-} from './common-causes';
+export { commonCauses, type CommonCauses, type SuspectedCause } from './common-causes';
+export type { Exposure } from './patterns';
 export {
   fisherOneSided,
   fisherTwoSided,

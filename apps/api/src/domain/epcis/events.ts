@@ -3,7 +3,7 @@ import { lotUri, ownUri, type Naming } from './identifiers';
 
 interface QuantityElement {
   readonly epcClass: string;
-  readonly quantity: number;
+  readonly quantity?: number;
   readonly uom?: 'GRM';
 }
 
@@ -78,7 +78,10 @@ const packed = (naming: Naming, fact: Extract<TraceFact, { kind: 'packed' }>): E
   bizStep: 'packing',
   disposition: 'in_progress',
   parentID: lotUri(naming, fact.box.lot, fact.box.gtin),
-  childQuantityList: elements(naming, fact.contents),
+  childQuantityList:
+    fact.contentsShared === true
+      ? fact.contents.map(({ lot, gtin }) => ({ epcClass: lotUri(naming, lot, gtin) }))
+      : elements(naming, fact.contents),
   'workshop:boxes': fact.box.quantity.toNumber(),
   'workshop:batch': ownUri(naming, 'batches', fact.batch),
 });

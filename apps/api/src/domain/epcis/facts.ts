@@ -42,6 +42,11 @@ export type TraceFact =
       readonly batch: string;
       readonly box: LotQuantity;
       readonly contents: readonly LotQuantity[];
+      /**
+       * The packing made other box lots too. What of the contents is in which isn't recorded, so no
+       * quantity is stated: the whole of it under each would be counted twice.
+       */
+      readonly contentsShared?: boolean;
     })
   | (Fact & {
       readonly kind: 'shipped';

@@ -16,6 +16,11 @@ export class CauseView {
   itemName: string | null;
 }
 
+export class SharedCauseView extends CauseView {
+  @DecimalText({ places: 4, description: 'Part of all comparable units that are with it' })
+  shareOfUnits: string;
+}
+
 export class SuspectView {
   @ListOf(() => CauseView, {
     description: 'Causes that the record can’t tell apart, the most specific first',
@@ -89,8 +94,10 @@ export class CommonCausesView {
   @Text()
   caution: string;
 
-  @ListOf(() => CauseView, { description: 'What all complaints share: the first answer' })
-  shared: CauseView[];
+  @ListOf(() => SharedCauseView, {
+    description: 'What all complaints share: the first answer, the rarest first',
+  })
+  shared: SharedCauseView[];
 
   @ListOf(() => SuspectView)
   suspects: SuspectView[];

@@ -95,7 +95,10 @@ const causesView = (
     comparedWith:
       'boxes or pieces sent out that were made within thirty days of those complained of',
     caution: CAUTION,
-    shared: found.shared.map(cause),
+    shared: found.shared.map((one) => ({
+      ...cause(one.cause),
+      shareOfUnits: one.shareOfUnits.toFixed(4),
+    })),
     suspects: found.suspects.slice(0, MOST_SUSPECTS).map((suspect) => suspectView(suspect, cause)),
     smallestCovers: found.smallestCovers.map((cover) => ({ causes: cover.map(cause) })),
   };

@@ -15,8 +15,8 @@ const offsetAt = (at: Date, timeZone: string): string =>
   Temporal.Instant.fromEpochMilliseconds(at.getTime()).toZonedDateTimeISO(timeZone).offset;
 
 /**
- * One fact for each row; a packing that made several box lots gives one for each, with the contents
- * in proportion left to the reader: EPCIS has no shares.
+ * One fact for each row; a packing that made several box lots gives one for each, and none of them
+ * says how much of the contents is in it: EPCIS has no shares.
  */
 export const factsOfRow = (row: FactRow, timeZone: string): TraceFact[] => {
   const common = {
@@ -53,6 +53,7 @@ export const factsOfRow = (row: FactRow, timeZone: string): TraceFact[] => {
         batch: row.document,
         box,
         contents: inputs,
+        ...(outputs.length > 1 ? { contentsShared: true } : {}),
       }));
     case 'shipped':
       return [

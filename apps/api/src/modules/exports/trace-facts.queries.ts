@@ -27,7 +27,8 @@ const LOT = Prisma.sql`json_build_object('lot', lot.code, 'gtin', item.gtin, 'un
 
 /**
  * What happened to goods after a moment and an id, oldest first: receipts, makings, packings,
- * shipments, and what was thrown away.
+ * shipments, and what was thrown away, alone or with a batch that was given up. A draw or a waste
+ * that an opposite entry took back is not among them.
  */
 export const factsAfter = (
   after: { readonly at: Date; readonly id: string },
@@ -48,6 +49,10 @@ WITH facts AS (
   SELECT 'destroyed', id, at, id::text FROM movement
     WHERE kind = 'wasted' AND quantity < 0 AND at >= ${after.at} AND at < ${until}
       AND NOT EXISTS (SELECT 1 FROM movement undone WHERE undone.reverses_id = movement.id)
+  UNION ALL
+  SELECT 'destroyed', id, ended_at, code FROM batch
+    WHERE state = 'abandoned' AND ended_at >= ${after.at} AND ended_at < ${until}
+      AND (SELECT sum(quantity) FROM draw WHERE batch_id = batch.id) > 0
 ), page AS (
   SELECT * FROM facts WHERE (at, id) > (${after.at}, ${after.id}::uuid)
   ORDER BY at, id LIMIT ${limit})
@@ -66,7 +71,10 @@ SELECT page.kind, page.id, page.at, page.document,
         WHERE lot.batch_id = batch.id OR lot.delivery_line_id = line.id
       UNION ALL SELECT lot_id, quantity FROM dispatch_line WHERE dispatch_id = dispatch.id
       UNION ALL SELECT lot_id, -quantity FROM movement
-        WHERE movement.id = page.id AND page.kind = 'destroyed') o
+        WHERE movement.id = page.id AND page.kind = 'destroyed'
+      UNION ALL SELECT lot_id, sum(quantity) FROM draw
+        WHERE draw.batch_id = page.id AND page.kind = 'destroyed'
+        GROUP BY lot_id HAVING sum(quantity) > 0) o
     JOIN lot ON lot.id = o.lot_id JOIN item ON item.id = lot.item_id), '[]') AS outputs
 FROM page
 LEFT JOIN batch ON batch.id = page.id AND page.kind IN ('made', 'packed')

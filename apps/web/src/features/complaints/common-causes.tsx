@@ -123,6 +123,8 @@ const Suspects = ({ suspects }: { readonly suspects: readonly Suspect[] }) => {
 /** What several complaints have in common: set logic first, then the figures. */
 export const CommonCauses = ({ codes }: { readonly codes: readonly string[] }) => {
   const t = useMessages(complaintMessages);
+  const formats = useFormats();
+  const percentOf = (ratio: string): string => formats.percent((Number(ratio) * 100).toFixed(1));
   const causes = useRead('/api/complaints/common-causes', {
     params: { query: { ids: codes.join(',') } },
   });
@@ -138,7 +140,10 @@ export const CommonCauses = ({ codes }: { readonly codes: readonly string[] }) =
               <ul>
                 {data.shared.map((cause) => (
                   <li key={cause.kind + cause.name}>
-                    <CauseLink cause={cause} />
+                    <CauseLink cause={cause} />{' '}
+                    <span className="quiet">
+                      {t('inUnits', { percent: percentOf(cause.shareOfUnits) })}
+                    </span>
                   </li>
                 ))}
               </ul>

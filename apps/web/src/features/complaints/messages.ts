@@ -28,6 +28,7 @@ export const complaintMessages = catalogue('complaints', {
   closed: ['closed', 'close'],
   compare: ['What do the ticked ones share?', 'Que partagent celles cochées ?'],
   tick: ['Tick {{code}}', 'Cocher {{code}}'],
+  inUnits: ['in {{percent}} of comparable units', 'dans {{percent}} des unités comparables'],
   shared: ['Shared by all of them', 'Partagé par toutes'],
   sharedNone: ['Nothing is behind all of them.', 'Rien n’est derrière toutes.'],
   suspects: ['Ranked suspects', 'Suspects classés'],
