@@ -19,7 +19,7 @@ export class CreateDispatchDto {
   @ListOf(() => DispatchLineDto, { min: 1, max: 200 })
   lines: DispatchLineDto[];
 
-  @Id({ optional: true, nullable: true })
+  @Id({ optional: true, nullable: true, description: 'The order it is for; done when all is sent' })
   orderId?: string | null;
 
   @Text({ optional: true, nullable: true, max: 1000 })

@@ -13,6 +13,7 @@ import { writeJournal } from '../../platform/journal/journal';
 import { decodeCursor, limitOf, type Page, pageOf } from '../../platform/paging/page';
 import { orNotFound, orRefuse, RefusalError } from '../../platform/problems';
 import { nextCode } from '../codes';
+import { closeWhenSent, orderToSend } from '../orders';
 import { loadLotsForUse, type LotForUse, takeFromLot } from '../stock';
 import type { CounterDayQuery, CreateDispatchDto, DispatchQuery } from './dispatches.dto';
 import type { CounterSalesView, DispatchView } from './dispatches.view';
@@ -65,6 +66,7 @@ export class DispatchesService {
   create(dto: CreateDispatchDto): Promise<DispatchView> {
     return this.transactions.book(async (tx, by) => {
       const receiver = await this.receiverOf(tx, dto.customerId);
+      const order = dto.orderId ? await orderToSend(tx, dto.orderId, dto.customerId) : null;
       const sentOn = this.dayOf(by, dto.sentOn);
       const lines = await this.linesOf(tx, by, dto, receiver, sentOn);
       const id = newId();
@@ -76,7 +78,7 @@ export class DispatchesService {
           customerId: dto.customerId,
           sentOn: dayToDb(sentOn.toString()),
           note: dto.note ?? null,
-          orderId: dto.orderId ?? null,
+          orderId: order?.id ?? null,
           at: by.at,
           userId: by.userId,
         },
@@ -103,6 +105,7 @@ export class DispatchesService {
           shortLifeReason: dto.shortLifeReason ?? null,
         },
       });
+      if (order !== null) await closeWhenSent(tx, by, order);
       return repository.showDispatch(tx, id);
     });
   }
