@@ -74,8 +74,8 @@ export const recallMessages = catalogue('recalls', {
   field_counter: ['over the counter', 'au comptoir'],
   sizes: ['Recall size by ingredient lot', 'Taille d’un rappel par lot d’ingrédient'],
   sizesLead: [
-    'What a recall of each lot alone would touch. Where the number is large, keeping lots apart costs least.',
-    'Ce qu’un rappel de ce seul lot toucherait. Là où le nombre est grand, séparer les lots vaut la peine.',
+    'What a recall of each lot alone would touch. Where the number is large, mixing costs most.',
+    'Ce qu’un rappel de ce seul lot toucherait. Là où le nombre est grand, le mélange coûte le plus.',
   ],
   sizesLink: ['How large would a recall be?', 'Quelle taille aurait un rappel ?'],
   supplier: ['Supplier', 'Fournisseur'],
