@@ -7,6 +7,7 @@ import { Caution, Fact, Facts, State } from '../../shared/kit/page';
 import { Why } from '../../shared/kit/why';
 import { AnalysisTables } from './analysis-tables';
 import { recipeMessages } from './messages';
+import { useAllergenName } from '../../shared/language/allergen-names';
 import { usePartName } from '../../shared/language/part-names';
 
 const MakeUpBar = lazy(async () => ({
@@ -77,6 +78,7 @@ const Life = ({ analysis }: { readonly analysis: AnalysisView }) => {
 const Allergens = ({ analysis }: { readonly analysis: AnalysisView }) => {
   const t = useMessages(recipeMessages);
   const word = useServiceWords();
+  const allergenName = useAllergenName();
   if (analysis.allergens.length === 0) return <p>{t('noAllergens')}</p>;
   return (
     <ul className="plain-list">
@@ -93,7 +95,7 @@ const Allergens = ({ analysis }: { readonly analysis: AnalysisView }) => {
           >
             {word(row.presence)}
           </State>{' '}
-          <strong>{row.allergen.replaceAll('_', ' ')}</strong>{' '}
+          <strong>{allergenName(row.allergen)}</strong>{' '}
           <span className="quiet">{t('fromItems', { items: row.from.join(', ') })}</span>
         </li>
       ))}

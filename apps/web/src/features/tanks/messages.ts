@@ -11,7 +11,7 @@ export const tankMessages = catalogue('tanks', {
   holds: ['Chocolate that it holds', 'Chocolat contenu'],
   capacity: ['Capacity', 'Contenance'],
   inIt: ['In it now', 'Dedans'],
-  emptyNow: ['empty and clean', 'vide et propre'],
+  emptyNow: ['empty', 'vide'],
   cleanSince: ['Last empty and clean', 'Dernier vidage avec nettoyage'],
   never: ['never recorded', 'jamais noté'],
   topUp: ['Top up', 'Recharger'],

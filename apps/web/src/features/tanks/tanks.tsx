@@ -41,7 +41,7 @@ const TankCard = (props: {
       </div>
       <meter min={0} max={1} value={share} aria-label={t('inIt')} />
       {lot === null ? (
-        <State tone="good">{t('emptyNow')}</State>
+        <State>{t('emptyNow')}</State>
       ) : (
         <p className="row">
           <LotLink code={lot.lotCode} />{' '}

@@ -13,6 +13,10 @@ interface Props extends FieldProps {
   readonly weigh?: boolean;
 }
 
+/** The service stores quantities with three decimals: 1000.000 is shown as 1000. */
+const withoutZeros = (value: string): string =>
+  /\.\d{3,}$/.test(value) ? value.replace(/\.?0+$/, '') : value;
+
 /**
  * A number with its unit. The value is a decimal string with a point, or empty; while the text can't
  * be read as a number the value stays empty and the field says so.
@@ -21,7 +25,8 @@ export const DecimalField = (props: Props) => {
   const { label, value, onChange, unit, error, weigh = false } = props;
   const t = useMessages(kitMessages);
   const formats = useFormats();
-  const shown = (text: string): string => text.replace('.', formats.number('1.5').charAt(1));
+  const shown = (text: string): string =>
+    withoutZeros(text).replace('.', formats.number('1.5').charAt(1));
   const [typed, setTyped] = useState<string>();
   const [keypad, setKeypad] = useState(false);
   const unread = typed !== undefined && typed.trim() !== '' && formats.parse(typed) === undefined;

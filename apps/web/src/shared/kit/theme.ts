@@ -26,6 +26,19 @@ export const theme = createTheme({
   defaultRadius: tokens.radius,
   cursorType: 'pointer',
   respectReducedMotion: true,
+  // A button with a long label grows instead of cutting it off.
+  components: {
+    Button: {
+      styles: {
+        root: {
+          height: 'auto',
+          minHeight: 'max(var(--target), var(--button-height))',
+          paddingBlock: '0.4rem',
+        },
+        label: { whiteSpace: 'normal' },
+      },
+    },
+  },
 });
 
 /** The app's tokens as CSS variables, and the library's own grey roles mapped onto them. */

@@ -19,13 +19,17 @@ export const Tray = ({ rows, columns, filled, rejects, onChange }: Props) => {
     if (!next.delete(cavity)) next.add(cavity);
     onChange?.([...next].sort((a, b) => a - b));
   };
+  // Cavities to be tapped are full targets, and a wide tray scrolls; to be looked at they all fit.
+  const least = onChange === undefined ? 0 : 44;
   return (
     <div className="tray-frame">
       {onChange !== undefined && <p className="quiet">{t('tapRejects')}</p>}
       <div
         className="tray"
         role="group"
-        style={{ gridTemplateColumns: `repeat(${String(columns)}, minmax(44px, 56px))` }}
+        style={{
+          gridTemplateColumns: `repeat(${String(columns)}, minmax(${String(least)}px, 56px))`,
+        }}
       >
         {Array.from({ length: rows * columns }, (_, at) => at + 1).map((cavity) => {
           const state = cavity > filled ? 'empty' : marked.has(cavity) ? 'rejected' : 'good';
