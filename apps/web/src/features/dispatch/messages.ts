@@ -43,4 +43,5 @@ export const dispatchMessages = catalogue('dispatch', {
   noLines: ['Scan or choose what goes out.', 'Scannez ou choisissez ce qui part.'],
   here: ['{{quantity}} here', '{{quantity}} ici'],
   order: ['Order', 'Commande'],
+  sentBefore: ['{{sent}} sent before', '{{sent}} déjà expédiés'],
 });

@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { fieldErrors, ProblemError, problemCode } from '../../api/problem';
 import { useBooking } from '../../api/use-api';
 import { useList } from '../../api/use-list';
+import { useSearchText } from '../../app/use-address';
 import { useFormats } from '../../shared/formats/use-formats';
 import { useDraft } from '../../shared/offline/use-draft';
 import { useMessages } from '../../shared/language/catalogue';
@@ -14,6 +15,7 @@ import { ProblemNotice } from '../../shared/kit/problem-notice';
 import { CustomerPicker } from '../../shared/pickers/party-pickers';
 import { ScanField } from '../../shared/scan/scan-field';
 import { dispatchMessages } from './messages';
+import { OrderWanted } from './order-wanted';
 import type { SendLine } from './send-draft';
 import { SendLines } from './send-lines';
 import { useScannedLots } from './use-scanned-lots';
@@ -69,16 +71,22 @@ const Send = () => {
   const t = useMessages(dispatchMessages);
   const kit = useMessages(kitMessages);
   const formats = useFormats();
+  const orderId = useSearchText('order') ?? '';
+  const customerId = useSearchText('customer') ?? '';
   const empty: SendForm = {
-    to: 'counter',
-    customerId: '',
+    to: customerId === '' ? 'counter' : 'customer',
+    customerId,
     sentOn: formats.today(),
     note: '',
     shortLifeReason: '',
-    orderId: '',
+    orderId,
     lines: [],
   };
-  const { value: form, change, clear } = useDraft('dispatch', empty);
+  const {
+    value: form,
+    change,
+    clear,
+  } = useDraft(orderId === '' ? 'dispatch' : `dispatch.${orderId}`, empty);
   const put = (part: Partial<SendForm>): void => change((now) => ({ ...now, ...part }));
   const boxes = useList('/api/lots', { kind: 'box', state: 'on_hand' }).rows;
   const pieces = useList('/api/lots', { kind: 'piece', state: 'on_hand' }).rows;
@@ -96,6 +104,7 @@ const Send = () => {
           {kit('waits')}
         </p>
       )}
+      {form.orderId !== '' && <OrderWanted id={form.orderId} />}
       <div className="columns section">
         <OneOf
           label={t('toWhom')}
@@ -109,7 +118,7 @@ const Send = () => {
         {form.to === 'customer' && (
           <CustomerPicker
             value={form.customerId}
-            onChange={(customerId) => put({ customerId })}
+            onChange={(chosen) => put({ customerId: chosen })}
             required
           />
         )}

@@ -50,7 +50,11 @@ const OrderCard = (props: {
       {order.note !== null && <p className="quiet">{order.note}</p>}
       {may && order.state === 'open' && (
         <div className="row">
-          <Link to="/out/new" className="button-link">
+          <Link
+            to="/out/new"
+            search={{ order: order.id, customer: order.customerId ?? '' }}
+            className="button-link"
+          >
             {t('send')}
           </Link>
           <Button variant="default" onClick={() => onState('done')}>
