@@ -1,5 +1,5 @@
 // `npm run bench [jest's arguments]`: prints how fast traces and bookings are, beside the floor that
-// the database alone sets. BENCH_DRAWS=100000,1000000,3000000 shows the growth.
+// the database alone sets, and how they grow; BENCH_DRAWS=100000 asks for one size of shop only.
 import { join } from 'node:path';
 import { ROOT } from './places.mjs';
 import { prepare } from './prepare.mjs';

@@ -1,19 +1,45 @@
 import { lazy, Suspense, useState } from 'react';
-import { useList } from '../../api/use-list';
+import { type Row, useList } from '../../api/use-list';
+import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
 import { Loaded } from '../../shared/kit/loaded';
+import { State } from '../../shared/kit/page';
 import { PlacePicker } from '../../shared/pickers/party-pickers';
 import { diaryMessages } from '../../shared/readings/messages';
+import { TraceLink } from '../../shared/starts/trace-link';
 
 const ReadingsLine = lazy(async () => ({
   default: (await import('../../shared/pictures/readings-line')).ReadingsLine,
 }));
 
+/** What a warm fridge puts in doubt is one step away from the reading that found it warm. */
+const FailedReadings = ({ rows }: { readonly rows: readonly Row<'/api/readings'>[] }) => {
+  const word = useServiceWords();
+  const formats = useFormats();
+  const failed = rows.filter(({ verdict }) => verdict === 'low' || verdict === 'high');
+  if (failed.length === 0) return null;
+  return (
+    <ul className="plain-list section">
+      {failed.map((row) => (
+        <li key={row.id} className="row line">
+          <State tone="warn">
+            {formats.number(row.value)} °C · {word(row.verdict)}
+          </State>
+          <span>{formats.instant(row.at)}</span>
+          <span className="quiet">{row.correctiveAction}</span>
+          <TraceLink kind="reading" id={row.id} />
+        </li>
+      ))}
+    </ul>
+  );
+};
+
 /** The temperatures of one place as a line between its limits. */
 export const PlaceCurve = (props: { readonly from: string; readonly to: string }) => {
   const t = useMessages(diaryMessages);
   const word = useServiceWords();
+  const formats = useFormats();
   const places = useList('/api/places').rows;
   const [chosen, setChosen] = useState('');
   const first = places.find(({ kind }) => kind === 'fridge') ?? places[0];
@@ -23,8 +49,8 @@ export const PlaceCurve = (props: { readonly from: string; readonly to: string }
     {
       placeId: place?.id,
       measure: 'temp_c',
-      from: `${props.from}T00:00:00Z`,
-      to: `${props.to}T23:59:59Z`,
+      from: formats.dayBegins(props.from),
+      to: formats.dayEnds(props.to),
       limit: 300,
     },
     place !== undefined,
@@ -55,6 +81,7 @@ export const PlaceCurve = (props: { readonly from: string; readonly to: string }
                     verdict: word(row.verdict),
                   }))}
               />
+              <FailedReadings rows={rows} />
             </Suspense>
           )
         }

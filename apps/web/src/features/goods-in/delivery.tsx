@@ -9,6 +9,7 @@ import { Loaded } from '../../shared/kit/loaded';
 import { Fact, Facts, Page, Section, State } from '../../shared/kit/page';
 import { PaperLink } from '../../shared/kit/paper-link';
 import { pickerMessages } from '../../shared/pickers/messages';
+import { TraceLink } from '../../shared/starts/trace-link';
 import { goodsInMessages } from './messages';
 
 type Delivery = components['schemas']['DeliveryView'];
@@ -106,6 +107,7 @@ const DeliveryPage = () => {
           actions={
             <>
               <PaperLink href={`/api/deliveries/${id}/tags.pdf`}>{t('tags')}</PaperLink>
+              <TraceLink kind="delivery" id={id} />
               <Link to="/goods-in/new" className="button-link">
                 {t('another')}
               </Link>

@@ -10,6 +10,7 @@ import { Loaded } from '../../shared/kit/loaded';
 import { Page, Section, State } from '../../shared/kit/page';
 import { ItemDialog } from '../../shared/items/item-dialog';
 import { itemMessages } from '../../shared/items/messages';
+import { TraceLink } from '../../shared/starts/trace-link';
 import { SpecificationEditor } from './specification-editor';
 import { specificationMessages } from './specification-messages';
 
@@ -53,6 +54,7 @@ const Specifications = ({ itemId }: { readonly itemId: string }) => {
                   </button>
                   <State tone={tones[row.state]}>{word(row.state)}</State>
                   <span className="quiet">{row.document}</span>
+                  {row.state !== 'draft' && <TraceLink kind="specification" id={row.id} />}
                   {mayWrite && (
                     <Button variant="default" onClick={() => setChosen(`from:${row.id}`)}>
                       {t('nextVersion')}

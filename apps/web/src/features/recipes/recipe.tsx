@@ -10,6 +10,7 @@ import { ChoiceField } from '../../shared/kit/fields';
 import { Loaded } from '../../shared/kit/loaded';
 import { Page, State } from '../../shared/kit/page';
 import { ItemDialog } from '../../shared/items/item-dialog';
+import { TraceLink } from '../../shared/starts/trace-link';
 import { recipeMessages } from './messages';
 import { RecipeEditor } from './recipe-editor';
 
@@ -48,6 +49,9 @@ const RecipePage = () => {
                 <Button variant="default" onClick={() => setAsNew(true)}>
                   {t('fromThis')}
                 </Button>
+              )}
+              {version?.frozen === true && !asNew && (
+                <TraceLink kind="recipe-version" id={version.id} />
               )}
               {mayWrite && version !== undefined && (
                 <Link

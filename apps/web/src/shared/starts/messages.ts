@@ -14,6 +14,7 @@ export const startMessages = catalogue('starts', {
   'recipe-version': ['a recipe version', 'une version de recette'],
   reading: ['a reading', 'un relevé'],
   lot: ['a lot', 'un lot'],
+  traceThis: ['Where it went', 'Où c’est allé'],
   code: ['Code', 'Code'],
   tankField: ['Tank', 'Cuve'],
   designField: ['Mould', 'Moule'],
