@@ -1,34 +1,71 @@
-import { useState } from 'react';
 import { Button } from '@mantine/core';
+import { useState } from 'react';
 import { api, must } from '../../api/client';
-import type { components } from '../../api/schema';
 import { useList } from '../../api/use-list';
+import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
+import { DecimalField } from '../../shared/kit/decimal-field';
+import { TextField } from '../../shared/kit/fields';
+import { kitMessages } from '../../shared/kit/messages';
 import { Loaded } from '../../shared/kit/loaded';
+import { MoreButton } from '../../shared/kit/more-button';
 import { Page } from '../../shared/kit/page';
 import { ProblemNotice } from '../../shared/kit/problem-notice';
 import { PlacePicker } from '../../shared/pickers/party-pickers';
 import { ScanField } from '../../shared/scan/scan-field';
 import { useScans } from '../../shared/scan/use-scans';
-import { useFormats } from '../../shared/formats/use-formats';
-import { AdjustDialog } from './lot-dialogs';
 import { stockMessages } from '../../shared/lots/messages';
+import { Differences } from './count-differences';
+import { type CountedLot, type Lot, useCount } from './use-count';
 
-type Lot = components['schemas']['LotView'];
-
-/** Counting what is really there, lot by lot, by scan or from the list of a place. */
-const Stocktake = () => {
+const CountRow = (props: {
+  readonly lot: Lot | CountedLot;
+  readonly counted: string;
+  readonly onCount: (counted: string) => void;
+}) => {
+  const { lot, counted, onCount } = props;
   const t = useMessages(stockMessages);
   const formats = useFormats();
+  return (
+    <li className="row line">
+      <span>
+        <strong>{lot.itemName}</strong> <code>{lot.code}</code>{' '}
+        <span className="quiet">
+          {lot.placeName} · {t('bookedOnHand')} {formats.quantity(lot.onHandQuantity, lot.unit)}
+        </span>
+      </span>
+      <DecimalField
+        label={t('countedOf', { code: lot.code })}
+        unit={lot.unit}
+        weigh={lot.unit === 'g'}
+        value={counted}
+        onChange={onCount}
+      />
+    </li>
+  );
+};
+
+/** Counting what is really there, by scan or down the list of a place; booked in one step. */
+const Stocktake = () => {
+  const t = useMessages(stockMessages);
+  const kit = useMessages(kitMessages);
   const [place, setPlace] = useState('');
-  const [open, setOpen] = useState<Lot>();
   const [error, setError] = useState<unknown>();
+  const count = useCount();
   const list = useList('/api/lots', { state: 'on_hand', place });
   const take = (text: string): void => {
     setError(undefined);
-    must(api.GET('/api/lots/{code}', { params: { path: { code: text } } })).then(setOpen, setError);
+    const path = { code: text.trim() };
+    must(api.GET('/api/lots/{code}', { params: { path } })).then(
+      (lot) => count.write(lot, count.lots.find(({ code }) => code === lot.code)?.counted ?? ''),
+      setError,
+    );
   };
-  useScans(take, open === undefined);
+  useScans(take);
+  const written = new Map(count.lots.map((lot) => [lot.code, lot]));
+  // Lots keep their place in the list while their count is typed.
+  const scannedOnly = (rows: readonly Lot[]) =>
+    count.lots.filter(({ code }) => !rows.some((row) => row.code === code));
   return (
     <Page title={t('countTitle')} lead={t('countLead')}>
       <div className="columns columns-end section">
@@ -36,23 +73,46 @@ const Stocktake = () => {
         <ScanField id="count-scan" label={t('lot')} onText={take} />
       </div>
       <ProblemNotice error={error} />
+      {count.taken === 'waits' && (
+        <p className="caution" role="status">
+          {kit('waits')}
+        </p>
+      )}
+      {count.taken !== undefined && count.taken !== 'waits' && <Differences taken={count.taken} />}
       <Loaded query={list.query}>
         {(rows) => (
           <ul className="plain-list">
-            {rows.map((lot) => (
-              <li key={lot.id} className="row line">
-                <strong>{lot.itemName}</strong> <code>{lot.code}</code>
-                <span>{formats.quantity(lot.onHandQuantity, lot.unit)}</span>
-                <span className="quiet">{lot.placeName}</span>
-                <Button variant="default" onClick={() => setOpen(lot)}>
-                  {t('adjust')}
-                </Button>
-              </li>
+            {[...scannedOnly(rows), ...rows].map((lot) => (
+              <CountRow
+                key={lot.code}
+                lot={lot}
+                counted={written.get(lot.code)?.counted ?? ''}
+                onCount={(counted) => count.write(lot, counted)}
+              />
             ))}
           </ul>
         )}
       </Loaded>
-      {open !== undefined && <AdjustDialog lot={open} onClose={() => setOpen(undefined)} />}
+      <MoreButton onMore={list.more} />
+      <div className="narrow stack section">
+        <TextField label={t('countNote')} value={count.note} onChange={count.changeNote} />
+        <ProblemNotice error={count.error} />
+        <div className="row">
+          <Button
+            size="lg"
+            loading={count.working}
+            disabled={count.counted === 0}
+            onClick={() => void count.bookIt()}
+          >
+            {t('countBook', { count: count.counted })}
+          </Button>
+          {count.lots.length > 0 && (
+            <Button variant="default" onClick={count.giveUp}>
+              {t('countGiveUp')}
+            </Button>
+          )}
+        </div>
+      </div>
     </Page>
   );
 };
