@@ -203,7 +203,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["PapersController_lotTrace"];
+        get: operations["TracePapersController_lot"];
         put?: never;
         post?: never;
         delete?: never;
@@ -219,7 +219,23 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get: operations["PapersController_mouldTrace"];
+        get: operations["TracePapersController_mould"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/trace/report.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["TracePapersController_from"];
         put?: never;
         post?: never;
         delete?: never;
@@ -4912,7 +4928,10 @@ export interface components {
              */
             sentOn?: string;
             lines: components["schemas"]["DispatchLineDto"][];
-            /** Format: uuid */
+            /**
+             * Format: uuid
+             * @description The order it is for; done when all is sent
+             */
             orderId?: string | null;
             note?: string | null;
             /** @description Why less life than asked for is agreed */
@@ -7793,13 +7812,15 @@ export interface operations {
             };
         };
     };
-    PapersController_lotTrace: {
+    TracePapersController_lot: {
         parameters: {
             query?: {
                 /** @description A4 when left out */
                 page?: "A4" | "LETTER";
                 /** @description The workshop’s first when left out */
                 language?: "en" | "fr";
+                /** @description both when left out */
+                direction?: "back" | "forward" | "both";
             };
             header?: never;
             path: {
@@ -7833,18 +7854,70 @@ export interface operations {
             };
         };
     };
-    PapersController_mouldTrace: {
+    TracePapersController_mould: {
         parameters: {
             query?: {
                 /** @description A4 when left out */
                 page?: "A4" | "LETTER";
                 /** @description The workshop’s first when left out */
                 language?: "en" | "fr";
+                /** @description both when left out */
+                direction?: "back" | "forward" | "both";
             };
             header?: never;
             path: {
                 tag: string;
             };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TracePapersController_from: {
+        parameters: {
+            query: {
+                /** @description both when left out */
+                direction?: "back" | "forward" | "both";
+                /** @description What the trace starts from */
+                kind: "lot" | "mould" | "supplier" | "delivery" | "specification" | "recipe-version" | "item" | "mould-design" | "tank" | "place" | "reading" | "text";
+                /** @description Of the supplier, delivery, … */
+                id?: string;
+                /** @description Code of a lot, tag of a mould; for kind text anything scanned or typed */
+                text?: string;
+                /** @description Begin of the window of a tank or a place; when the damage of a mould was found */
+                from?: string;
+                /** @description End of the window, for a tank or a place */
+                to?: string;
+                /** @description A4 when left out */
+                page?: "A4" | "LETTER";
+                /** @description The workshop’s first when left out */
+                language?: "en" | "fr";
+            };
+            header?: never;
+            path?: never;
             cookie?: never;
         };
         requestBody?: never;
