@@ -19,7 +19,7 @@ export const accessibilityFaults = async (page: Page): Promise<string[]> => {
         axe: { run: (of: unknown, with_: unknown) => Promise<{ violations: Violation[] }> };
       }
     ).axe;
-    return (await axe.run(document, { runOnly: rules })).violations;
+    return (await axe.run(document, { runOnly: rules, resultTypes: ['violations'] })).violations;
   }, RULES);
   return found.map(
     ({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`,

@@ -64,7 +64,7 @@ export const openDevice = async (
     reducedMotion: 'reduce',
   });
   const page = context.pages()[0] ?? (await context.newPage());
-  page.setDefaultTimeout(10_000);
+  page.setDefaultTimeout(30_000);
   return {
     context,
     page,

@@ -65,14 +65,16 @@ export const pick = async (within: Page | Locator, label: string | RegExp, name:
 };
 
 /**
- * What a scanner on USB does: the keys of the code, faster than a hand, and Enter. They are sent from
- * inside the page, as the gaps between keys sent from here hang on how busy this machine is.
+ * What a scanner on USB does: the keys of the code, one every 5 ms, and Enter. They are sent from
+ * inside the page with their times on them, as the gaps would else hang on how busy this machine is.
  */
 export const scan = (page: Page, text: string): Promise<void> =>
   page.evaluate(
     (keys) => {
-      for (const key of keys) {
+      const start = performance.now();
+      for (const [position, key] of keys.entries()) {
         const press = new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true });
+        Object.defineProperty(press, 'timeStamp', { value: start + 5 * position });
         (document.activeElement ?? document.body).dispatchEvent(press);
       }
     },

@@ -1,27 +1,21 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import type { RunningService } from '../support/service/test-service';
-import { accessibilityFaults } from './support/accessibility';
-import { openDevice, signIn, SIZES, type Size } from './support/browser';
-import { personOf, startDemoShop } from './support/demo-shop';
-import { screensOf } from './support/screens';
+import type { RunningService } from '../../support/service/test-service';
+import { accessibilityFaults } from './accessibility';
+import { openDevice, signIn, SIZES, type Size } from './browser';
+import { personOf, startDemoShop } from './demo-shop';
+import { screensOf } from './screens';
 
 // Every screen at three sizes in both languages: it opens without a fault of its own, axe finds
 // nothing, nothing sticks out sideways. `npm run screenshots` also keeps the pictures in
 // test/artifacts/screens to be looked at.
 jest.setTimeout(1_800_000);
 
-const FOLDER = join(__dirname, '..', 'artifacts', 'screens');
+const FOLDER = join(__dirname, '..', '..', 'artifacts', 'screens');
 const KEEP_PICTURES = process.env['SCREENSHOTS'] !== undefined;
 const owner = personOf('owner');
 let service: RunningService;
-
-beforeAll(async () => {
-  mkdirSync(FOLDER, { recursive: true });
-  service = await startDemoShop();
-}, 900_000);
-afterAll(() => service.close());
 
 const IDS = /[0-9a-f]{8}-[0-9a-f-]{27}/gi;
 const nameOf = (path: string): string =>
@@ -68,8 +62,15 @@ const walk = async (locale: string): Promise<string[]> => {
   return faults;
 };
 
-describe('every screen', () => {
-  it.each(['en-GB', 'fr-FR'])('opens clean at three sizes in %s', async (locale) => {
+/** Opens every screen in one language and lists what is wrong with it. */
+export const everyScreen = (locale: string): void => {
+  beforeAll(async () => {
+    mkdirSync(FOLDER, { recursive: true });
+    service = await startDemoShop();
+  }, 900_000);
+  afterAll(() => service.close());
+
+  it('opens clean at three sizes', async () => {
     expect(await walk(locale)).toEqual([]);
   });
-});
+};
