@@ -1,22 +1,19 @@
-import { type RunningService } from '../support/service/test-service';
-import { type Device, openDevice, signIn, TABLET } from './support/browser';
-import { personOf, startDemoShop } from './support/demo-shop';
+import { openKitchen } from '../support/workshop/kitchen';
+import type { Device } from './support/browser';
+import { openStory, type Story } from './support/story';
 
-jest.setTimeout(900_000);
+jest.setTimeout(180_000);
 
-const maker = personOf('maker');
-let service: RunningService;
+let story: Story;
 let device: Device;
 
 beforeAll(async () => {
-  service = await startDemoShop();
-  device = await openDevice(service.origin, TABLET);
-  await signIn(device.page, maker.name, maker.password);
-}, 900_000);
-afterAll(async () => {
-  await device.close();
-  await service.close();
+  story = await openStory('maker');
+  device = story.device;
+  const kitchen = await openKitchen(story.service);
+  await kitchen.receive(kitchen.couverture, '1000');
 });
+afterAll(() => story.end());
 
 const cleanings = async (): Promise<number> => {
   const answer = await device.context.request.get('/api/diary', {
