@@ -58,13 +58,13 @@ const figuresWith = (kind: ChocolateKind, column: Column, value: Decimal): Choco
   }
 };
 
-const cases = Object.entries(TABLE).flatMap(([kind, row]) =>
-  row
-    .split(' ')
-    .flatMap((least, index) =>
-      least === '-' ? [] : [[kind as ChocolateKind, COLUMNS[index] as Column, least] as const],
-    ),
-);
+const cases = Object.entries(TABLE).flatMap(([kind, row]) => {
+  const minima = row.split(' ');
+  return COLUMNS.flatMap((column, index) => {
+    const least = minima[index] ?? '-';
+    return least === '-' ? [] : [[kind as ChocolateKind, column, least] as const];
+  });
+});
 
 describe('Directive 2000/36/EC, Annex I: every minimum', () => {
   it('stands for every kind there is', () => {

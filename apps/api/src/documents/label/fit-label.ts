@@ -112,10 +112,15 @@ export const fitLabel = (request: LabelRequest): Result<FittedLabel, PrintingRef
   const size = { ...labelSize(request.stock), marginMm: request.stock.marginMm };
   const least = Math.max(request.content.minXHeightMm, request.xHeightMm ?? 0);
   const isFixed = request.xHeightMm !== undefined || size.heightMm === undefined;
+  let runOn: LaidLabel | undefined;
   for (const growth of isFixed ? [1] : GROWTH) {
     const xHeightMm = Math.round(least * growth * 100) / 100;
     const laid = layLabel(request.content, request.symbols, size, xHeightMm);
-    if (fits(laid, size.heightMm)) return ok({ drawing: laid.drawing, xHeightMm });
+    if (!fits(laid, size.heightMm)) continue;
+    if (laid.tabular) return ok({ drawing: laid.drawing, xHeightMm });
+    // Smaller letters in a table come before larger ones run on.
+    runOn ??= laid;
   }
+  if (runOn) return ok({ drawing: runOn.drawing, xHeightMm: runOn.xHeightMm });
   return doesNotFit(request, layLabel(request.content, request.symbols, size, least));
 };

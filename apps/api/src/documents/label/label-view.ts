@@ -7,6 +7,7 @@ export interface LabelSymbol {
   readonly kind: SymbolKind;
   /** Bracketed for GS1 symbols. */
   readonly text: string;
+  /** A line each; no line is broken while the label has room for it. */
   readonly caption: string | null;
 }
 

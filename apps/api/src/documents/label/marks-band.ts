@@ -53,18 +53,32 @@ const words = (content: LabelContent, type: LabelType, stack: Stack): void => {
   }
 };
 
+/** No line of a caption is ever set this wide. */
+const UNBROKEN_MM = 1000;
+
+const widthOf = (line: string, sizePt: number): number =>
+  Math.max(0, ...setText(line, UNBROKEN_MM, sizePt).map(({ widthMm }) => widthMm));
+
+/** What people read under a code repeats what stands elsewhere, so it may be a little smaller. */
+const CAPTION_RATIO = 0.85;
+
 const symbolMarks = (
   symbol: LabelSymbol,
   xMm: number,
   yMm: number,
   captionPt: number,
+  mostMm: number,
 ): { marks: Mark[]; widthMm: number; heightMm: number } => {
   const bars = barSymbol(symbol.kind, symbol.text);
-  const { widthMm, heightMm } = symbolSize(bars, FINE_MODULE_MM);
-  const caption = symbol.caption === null ? [] : setText(symbol.caption, widthMm, captionPt);
+  const { widthMm: barsMm, heightMm } = symbolSize(bars, FINE_MODULE_MM);
+  const lines = symbol.caption?.split('\n') ?? [];
+  const widestMm = Math.max(0, ...lines.map((line) => widthOf(line, captionPt)));
+  const widthMm = Math.max(barsMm, Math.min(widestMm + 0.1, mostMm));
+  const caption = lines.flatMap((line) => setText(line, widthMm, captionPt));
+  const left = xMm + (widthMm - barsMm) / 2;
   return {
     marks: [
-      { kind: 'symbol', symbol: bars, xMm, yMm, moduleMm: FINE_MODULE_MM },
+      { kind: 'symbol', symbol: bars, xMm: left, yMm, moduleMm: FINE_MODULE_MM },
       ...placeLines(
         caption,
         { xMm, yMm: yMm + heightMm, widthMm },
@@ -84,8 +98,11 @@ export const marksBand = (
   stack: Stack,
 ): void => {
   const top = stack.endMm;
+  const captionPt = type.bodyPt * CAPTION_RATIO;
+  const at = (symbol: LabelSymbol, xMm: number, yMm: number) =>
+    symbolMarks(symbol, xMm, yMm, captionPt, stack.widthMm);
   const [first, ...others] = symbols;
-  const firstSize = first === undefined ? undefined : symbolMarks(first, 0, 0, type.bodyPt);
+  const firstSize = first === undefined ? undefined : at(first, 0, 0);
   const fitsBeside =
     firstSize !== undefined && stack.widthMm - firstSize.widthMm - GAP_MM >= LEAST_TEXT_MM;
   const textMm = fitsBeside ? stack.widthMm - firstSize.widthMm - GAP_MM : stack.widthMm;
@@ -97,12 +114,12 @@ export const marksBand = (
   }
   let endMm = text.endMm;
   if (first !== undefined && fitsBeside) {
-    const placed = symbolMarks(first, stack.xMm + textMm + GAP_MM, top, type.bodyPt);
+    const placed = at(first, stack.xMm + textMm + GAP_MM, top);
     stack.marks.push(...placed.marks);
     endMm = Math.max(endMm, top + placed.heightMm);
   }
   for (const symbol of first !== undefined && !fitsBeside ? symbols : others) {
-    const placed = symbolMarks(symbol, stack.xMm, endMm + GAP_MM, type.bodyPt);
+    const placed = at(symbol, stack.xMm, endMm + GAP_MM);
     stack.noteTooWide(`the bar code (${symbol.kind})`, placed.widthMm);
     stack.marks.push(...placed.marks);
     endMm += placed.heightMm + GAP_MM;

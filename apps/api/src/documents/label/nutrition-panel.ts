@@ -86,8 +86,11 @@ const tableRow = (
   stack.space(heightMm);
 };
 
-/** A table when the label is wide enough for its figures and half as much again, else run on. */
-export const nutritionPanel = (panel: NutritionPanel, stack: Stack, sizePt: number): void => {
+/**
+ * A table when the label is wide enough for its figures and half as much again, else run on. Says
+ * whether it is a table: the law wants one wherever there is room.
+ */
+export const nutritionPanel = (panel: NutritionPanel, stack: Stack, sizePt: number): boolean => {
   const widths = figureWidths(panel, sizePt);
   const figuresMm = widths.reduce((total, width) => total + width, 0);
   const widestLabel = Math.max(
@@ -95,7 +98,7 @@ export const nutritionPanel = (panel: NutritionPanel, stack: Stack, sizePt: numb
   );
   if (stack.widthMm - figuresMm - INDENT_MM < Math.max(widestLabel, stack.widthMm * 0.35)) {
     linear(panel, stack, sizePt);
-    return;
+    return false;
   }
   stack.text([{ text: panel.title, strong: true }], { sizePt });
   for (const line of panel.lead) stack.text(line, { sizePt });
@@ -109,4 +112,5 @@ export const nutritionPanel = (panel: NutritionPanel, stack: Stack, sizePt: numb
   }
   stack.rule(INK, 0.25);
   for (const note of panel.notes) stack.text(note, { sizePt });
+  return true;
 };

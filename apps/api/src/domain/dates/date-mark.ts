@@ -1,5 +1,6 @@
 import { Temporal } from 'temporal-polyfill';
 import type { DateMark } from '../label/content';
+import type { MarketRules } from '../market';
 import type { Language } from '../specification';
 import { wordsIn } from '../words';
 
@@ -35,6 +36,18 @@ const endOfYear = (day: Temporal.PlainDate): Temporal.PlainDate => day.with({ mo
 
 const two = (figure: number): string => String(figure).padStart(2, '0');
 
+const MONTHS = [
+  'JAN', 'FEB', 'MAR', 'APR', 'MAY', 'JUN', 'JUL', 'AUG', 'SEP', 'OCT', 'NOV', 'DEC',
+]; // prettier-ignore
+
+/** As `NOV 1, 2027`: in the United States 01/11 would be read as the eleventh of January. */
+const writtenWithName = (form: DateForm, day: Temporal.PlainDate): string => {
+  const month = MONTHS[day.month - 1] ?? '';
+  if (form === 'day_month') return `${month} ${day.day}`;
+  if (form === 'day_month_year') return `${month} ${day.day}, ${day.year}`;
+  return form === 'month_year' ? `${month} ${day.year}` : String(day.year);
+};
+
 const written = (form: DateForm, day: Temporal.PlainDate): string => {
   if (form === 'day_month') return `${two(day.day)}/${two(day.month)}`;
   if (form === 'day_month_year') return `${two(day.day)}/${two(day.month)}/${day.year}`;
@@ -48,6 +61,8 @@ export interface DateAsk {
   /** `full` prints day, month and year, which is lawful for every length of life. */
   readonly form: 'full' | 'shortest';
   readonly languages: readonly Language[];
+  /** Left out, day first. */
+  readonly market?: Pick<MarketRules, 'dateStyle'>;
 }
 
 const formOf = ({ madeOn, last, kind, form }: DateAsk): DateForm => {
@@ -68,7 +83,8 @@ export const dateMark = (ask: DateAsk): DateMark => {
     if (ask.kind === 'use_by') return { language, text: useBy };
     return { language, text: toEnd ? bestBeforeEnd : bestBefore };
   });
-  return { words, date: written(form, promised), machineDate: promised.toString(), kind: ask.kind };
+  const write = ask.market?.dateStyle === 'month_name' ? writtenWithName : written;
+  return { words, date: write(form, promised), machineDate: promised.toString(), kind: ask.kind };
 };
 
 /** The day a printed "end" date means: the last of its month. */

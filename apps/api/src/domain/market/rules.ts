@@ -33,6 +33,8 @@ export interface MarketRules {
   /** An origin that is given calls for that of the primary ingredient. */
   readonly originOfPrimary: boolean;
   readonly milkSolidsStatement: boolean;
+  /** Day before month in figures; or the month by its name, where figures would be misread. */
+  readonly dateStyle: 'day_first' | 'month_name';
   readonly mayUseEMark: boolean;
   /** Languages that one label must at least speak one of; null when the state decides. */
   readonly language: 'en' | null;
@@ -67,6 +69,7 @@ const EU: MarketRules = {
   chocolate: 'directive_2000_36',
   originOfPrimary: true,
   milkSolidsStatement: false,
+  dateStyle: 'day_first',
   mayUseEMark: true,
   language: null,
   operatorIn: 'the European Union',
@@ -116,6 +119,7 @@ const US: MarketRules = {
   chocolate: 'cfr_163',
   originOfPrimary: false,
   milkSolidsStatement: false,
+  dateStyle: 'month_name',
   mayUseEMark: false,
   language: 'en',
   operatorIn: 'any country',

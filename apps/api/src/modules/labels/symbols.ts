@@ -50,8 +50,10 @@ export const labelSymbols = (
     case 'none':
       return [];
     case 'gs1datamatrix': {
-      const { bracketed } = orRefuse(writeElements(elementsOf(needWorldwideGtin(gtin), content)));
-      return [{ kind: 'gs1datamatrix', text: bracketed, caption: bracketed }];
+      const elements = elementsOf(needWorldwideGtin(gtin), content);
+      const { bracketed } = orRefuse(writeElements(elements));
+      const caption = elements.map(({ ai, value }) => `(${ai})${value}`).join('\n');
+      return [{ kind: 'gs1datamatrix', text: bracketed, caption }];
     }
     case 'digital_link': {
       const text = orRefuse(writeDigitalLink(elementsOf(needWorldwideGtin(gtin), content)));
