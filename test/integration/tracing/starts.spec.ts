@@ -1,6 +1,8 @@
 import type { TraceView } from '@api/modules/tracing/trace.dto';
 import { Books } from '../../support/books/books';
 import { day, smallShop } from '../../support/books/small-shop';
+import { askPdf } from '../../support/papers/ask-pdf';
+import { allText, readPdf } from '../../support/papers/read-pdf';
 import { startTestService, type TestService } from '../../support/service/test-service';
 
 describe('where a trace can start', () => {
@@ -153,5 +155,20 @@ describe('where a trace can start', () => {
     expect(await rootsOf(window(9, 9))).toEqual(['T3']);
     const view = await trace(window(9, 9));
     expect(view.lots.map((lot) => lot.code)).not.toContain('T2');
+  });
+
+  it('prints the trace of anything, in the direction that was asked', async () => {
+    const print = async (path: string): Promise<string> =>
+      allText(readPdf(await askPdf(service.as.auditor.get(path)), 'trace-from'));
+    const query = `kind=supplier&id=${books.id('Dairy')}`;
+    const both = await print(`/trace/report.pdf?${query}`);
+    expect(both).toContain('of the supplier');
+    expect(both).toContain('Caution: This list holds what was booked');
+    expect(both).toContain('Hotel');
+    const back = await print('/lots/G1/trace.pdf?direction=back&language=en');
+    expect(back).toContain('S-CR1');
+    expect(back).not.toContain('Hotel');
+    expect(await print('/moulds/M1/trace.pdf?direction=forward')).toContain('Hotel');
+    await service.as.auditor.get('/lots/G1/trace.pdf?direction=up').expect(400);
   });
 });

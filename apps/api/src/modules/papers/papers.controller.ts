@@ -61,14 +61,4 @@ export class PapersController {
   ): Promise<StreamableFile> {
     return pdfFile(await this.sheets.deliveryNote(id, query), 'delivery-note');
   }
-
-  @Get('lots/:code/trace.pdf')
-  async lotTrace(@Param('code') code: string, @Query() query: PaperQuery): Promise<StreamableFile> {
-    return pdfFile(await this.sheets.traceOfLot(code, query), `trace-${code}`);
-  }
-
-  @Get('moulds/:tag/trace.pdf')
-  async mouldTrace(@Param('tag') tag: string, @Query() query: PaperQuery): Promise<StreamableFile> {
-    return pdfFile(await this.sheets.traceOfMould(tag, query), `trace-${tag}`);
-  }
 }

@@ -1,24 +1,21 @@
 import { Injectable } from '@nestjs/common';
-import { batchSheet, deliveryNote, traceReport } from '../../documents';
+import { batchSheet, deliveryNote } from '../../documents';
 import { dayFromDb, optionalDayFromDb } from '../../platform/database/days';
 import { Transactions } from '../../platform/database/transactions';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import { showBatch } from '../batches';
-import { TracingService } from '../tracing';
 import { batchSheetView } from './batch-sheet.view';
 import { knownAllergens } from './known-allergens';
 import { allergenNames } from './lot-tags.repository';
 import { PaperContexts } from './paper-context';
 import type { PaperQuery } from './papers.dto';
-import { traceReportView } from './trace-report.view';
 
-/** Papers of A4 or Letter size that go with a batch, a dispatch or a trace. */
+/** Papers of A4 or Letter size that go with a batch or a dispatch. */
 @Injectable()
 export class SheetsService {
   constructor(
     private readonly transactions: Transactions,
     private readonly contexts: PaperContexts,
-    private readonly tracing: TracingService,
   ) {}
 
   batch(id: string, query: PaperQuery): Promise<Buffer> {
@@ -85,21 +82,5 @@ export class SheetsService {
         context,
       );
     });
-  }
-
-  async traceOfLot(code: string, query: PaperQuery): Promise<Buffer> {
-    const trace = await this.tracing.traceLot(code, 'both');
-    const balance = await this.tracing.balance(code);
-    const name = trace.lots.find((lot) => lot.code === code)?.itemName ?? '';
-    const subject = { words: `${code} ${name}`, code };
-    const context = await this.transactions.read((tx) => this.contexts.of(tx, query));
-    return traceReport(traceReportView(trace, subject, balance), context);
-  }
-
-  async traceOfMould(tag: string, query: PaperQuery): Promise<Buffer> {
-    const trace = await this.tracing.traceMould(tag, undefined, 'both');
-    const context = await this.transactions.read((tx) => this.contexts.of(tx, query));
-    const subject = { words: trace.because ?? tag, code: tag };
-    return traceReport(traceReportView(trace, subject, null), context);
   }
 }

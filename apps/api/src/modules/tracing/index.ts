@@ -4,7 +4,7 @@ export { loadDetailedSubgraph, loadSubgraph, type Subgraph } from './subgraph';
 export { type Direction, subgraphQuery } from './subgraph.queries';
 export { SUBGRAPH_DETAILS } from './subgraph-details.queries';
 export type { DetailRows, LotRow, SubgraphRows } from './subgraph.rows';
-export { STARTS, TracedLotView, TraceStartQuery, TraceView } from './trace.dto';
+export { DIRECTIONS, STARTS, TracedLotView, TraceStartQuery, TraceView } from './trace.dto';
 export { traceView } from './trace.view';
 export { LOT_STAYS } from './lot-stays.queries';
 export type { Roots } from './roots-kept';

@@ -18,7 +18,7 @@ type Direction = (typeof DIRECTIONS)[number];
 const LotTrace = () => {
   const code = useParam('code');
   const t = useMessages(traceMessages);
-  const maySell = useMay('seller');
+  const maySell = useMay('maker', 'seller');
   const [direction, setDirection] = useState<Direction>('both');
   const init = { params: { path: { code }, query: { direction } } };
   const trace = useRead('/api/lots/{code}/trace', init, { keep: true });

@@ -5,6 +5,7 @@ import { useParam } from '../../app/use-address';
 import { useMessages } from '../../shared/language/catalogue';
 import { Loaded } from '../../shared/kit/loaded';
 import { Page } from '../../shared/kit/page';
+import { PaperLink } from '../../shared/kit/paper-link';
 import { traceMessages } from './messages';
 import { TraceResult } from './trace-result';
 
@@ -18,11 +19,16 @@ const MouldTrace = () => {
     <Page
       title={t('of', { code: tag })}
       actions={
-        maySell && (
-          <Link to="/trace/recalls/new" search={{ mould: tag }} className="button-link">
-            {t('openRecall')}
-          </Link>
-        )
+        <>
+          <PaperLink href={`/api/moulds/${encodeURIComponent(tag)}/trace.pdf`}>
+            {t('report')}
+          </PaperLink>
+          {maySell && (
+            <Link to="/trace/recalls/new" search={{ mould: tag }} className="button-link">
+              {t('openRecall')}
+            </Link>
+          )}
+        </>
       }
     >
       <Loaded query={trace}>{(data) => <TraceResult trace={data} />}</Loaded>

@@ -5,6 +5,7 @@ import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
 import { Loaded } from '../../shared/kit/loaded';
 import { Page } from '../../shared/kit/page';
+import { PaperLink } from '../../shared/kit/paper-link';
 import { searchOf, startOf, useStartInAddress } from '../../shared/starts/start-form';
 import { traceMessages } from './messages';
 import { TraceResult } from './trace-result';
@@ -14,17 +15,24 @@ const TraceFrom = () => {
   const formats = useFormats();
   const mayOpen = useMay('maker', 'seller');
   const form = useStartInAddress();
-  const trace = useRead('/api/trace', { params: { query: startOf(form, formats) } });
+  const start = startOf(form, formats);
+  const trace = useRead('/api/trace', { params: { query: start } });
   return (
     <Page
       title={t('of', { code: form.text === '' ? (trace.data?.because ?? '') : form.text })}
       actions={
-        mayOpen &&
         trace.data !== undefined &&
         trace.data.roots.length > 0 && (
-          <Link to="/trace/recalls/new" search={searchOf(form)} className="button-link">
-            {t('openRecall')}
-          </Link>
+          <>
+            <PaperLink href={`/api/trace/report.pdf?${new URLSearchParams(start).toString()}`}>
+              {t('report')}
+            </PaperLink>
+            {mayOpen && (
+              <Link to="/trace/recalls/new" search={searchOf(form)} className="button-link">
+                {t('openRecall')}
+              </Link>
+            )}
+          </>
         )
       }
     >
