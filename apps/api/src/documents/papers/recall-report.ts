@@ -1,17 +1,13 @@
-import { Decimal, roundTo } from '../../domain/units';
 import { instantText, numberText, quantityText } from '../kit/formats';
-import type { PaperLanguage } from '../kit/language';
 import type { PaperContext } from '../kit/paper-context';
 import { Sheet } from '../kit/sheet';
 import { caution, facts, heading, titleBlock } from '../kit/sheet-parts';
 import { CAUTIONS } from './cautions.words';
+import { stepSection } from './recall-report-steps';
 import type { RecallReportView } from './recall-report-view';
 import { RECALL_REPORT_WORDS } from './recall-report.words';
 import { changeText, section } from './recall-tables';
 import { RECALL_WORDS } from './recall.words';
-
-const minutes = (seconds: number, language: PaperLanguage): string =>
-  numberText(roundTo(new Decimal(seconds).dividedBy(60), 1).toFixed(1), language);
 
 const caseFacts = (sheet: Sheet, view: RecallReportView): void => {
   const { language, timeZone } = sheet.context;
@@ -109,32 +105,6 @@ const openQuestions = (sheet: Sheet, view: RecallReportView): void => {
     }));
     section(sheet, words.changes, rows(changes), columns(change));
   }
-};
-
-const stepSection = (sheet: Sheet, view: RecallReportView): void => {
-  const { language, timeZone } = sheet.context;
-  const words = RECALL_REPORT_WORDS[language];
-  section(
-    sheet,
-    words.steps,
-    view.steps.map((step) => ({
-      cells: [
-        instantText(step.at, timeZone, language),
-        minutes(step.afterSeconds, language),
-        [
-          { text: words.stepOf[step.kind] ?? step.kind, strong: true },
-          ...(step.note === '' ? [] : [{ text: `\n${step.note}` }]),
-        ],
-        step.person,
-      ],
-    })),
-    [
-      { title: words.at, share: 24 },
-      { title: words.after, share: 14, align: 'right' as const },
-      { title: words.step, share: 44 },
-      { title: words.person, share: 18 },
-    ],
-  );
 };
 
 /** The whole case on paper, at its close or while it runs. */
