@@ -9,6 +9,7 @@ import { useMessages } from '../../shared/language/catalogue';
 import { OneOf, TextField } from '../../shared/kit/fields';
 import { Loaded } from '../../shared/kit/loaded';
 import { ProblemNotice } from '../../shared/kit/problem-notice';
+import { useFocusBack } from '../../shared/kit/use-focus-back';
 import { accessMessages } from './messages';
 
 const usePeople = () => {
@@ -22,6 +23,7 @@ const usePeople = () => {
 
 /** Another person takes over at this device with their bench PIN, or everybody leaves it. */
 const SwitchPerson = ({ onClose }: { readonly onClose: () => void }) => {
+  useFocusBack();
   const t = useMessages(accessMessages);
   const queries = useQueryClient();
   const { users, others } = usePeople();

@@ -42,7 +42,9 @@ const LineCard = (props: { readonly line: Line; readonly onDraw: (() => void) | 
         <Button
           size="lg"
           variant={enough ? 'default' : 'filled'}
-          aria-label={t('drawTitle', { item: line.itemName })}
+          aria-label={
+            enough ? `${t('drawMore')}: ${line.itemName}` : t('drawTitle', { item: line.itemName })
+          }
           onClick={onDraw}
         >
           {enough ? t('drawMore') : t('draw')}

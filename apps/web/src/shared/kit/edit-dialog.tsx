@@ -4,6 +4,7 @@ import { fieldErrors, ProblemError } from '../../api/problem';
 import { useMessages } from '../language/catalogue';
 import { kitMessages } from './messages';
 import { ProblemNotice } from './problem-notice';
+import { useFocusBack } from './use-focus-back';
 
 type Errors = Readonly<Record<string, string>>;
 
@@ -19,6 +20,7 @@ interface Props {
 
 /** A form in a dialog: saves, closes, or says at the field what is not right. */
 export const EditDialog = ({ title, confirm, size = 'md', onClose, onSave, children }: Props) => {
+  useFocusBack();
   const t = useMessages(kitMessages);
   const [error, setError] = useState<unknown>();
   const [working, setWorking] = useState(false);

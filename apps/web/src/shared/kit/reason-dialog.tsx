@@ -4,6 +4,7 @@ import { useMessages } from '../language/catalogue';
 import { LongField } from './fields';
 import { kitMessages } from './messages';
 import { ProblemNotice } from './problem-notice';
+import { useFocusBack } from './use-focus-back';
 
 interface Props {
   readonly title: string;
@@ -16,6 +17,7 @@ interface Props {
 
 /** Asks why before something that stays on record. */
 export const ReasonDialog = ({ title, confirm, children, onClose, onReason }: Props) => {
+  useFocusBack();
   const t = useMessages(kitMessages);
   const [reason, setReason] = useState('');
   const [missing, setMissing] = useState(false);
