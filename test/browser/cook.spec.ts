@@ -1,4 +1,5 @@
 import { type Kitchen, openKitchen } from '../support/workshop/kitchen';
+import { accessibilityFaults } from './support/accessibility';
 import { isPdf, openStory, scan, step, type Story } from './support/story';
 
 jest.setTimeout(180_000);
@@ -94,6 +95,7 @@ describe('a maker in the kitchen', () => {
     await dialog.getByRole('button', { name: 'Put back' }).click();
     await dialog.waitFor({ state: 'detached' });
     await page.getByText('put back', { exact: true }).first().waitFor();
+    expect(await accessibilityFaults(page)).toEqual([]);
   });
 
   step('writes the temperature of the boil and the losses', async () => {
