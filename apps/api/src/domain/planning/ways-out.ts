@@ -14,7 +14,7 @@ import {
   type WayPrices,
 } from './way-tries';
 
-const MOULD_STEPS = [1, 2, 3, 4, 6, 8, 12];
+const MOULD_STEPS = [1, 2, 3, 4, 5, 6, 7, 8, 10, 12];
 const MINUTE_STEPS = [60, 120, 180, 240];
 const LATER_STEPS = [1, 2, 3, 5, 7];
 /** Every way is a plan of its own, so a hopeless season doesn't try for minutes on end. */

@@ -13,6 +13,7 @@ import { ProblemNotice } from '../../shared/kit/problem-notice';
 import { OutNav } from '../../shared/rooms/out-nav';
 import { planMessages } from './messages';
 import { PlanCalendar } from './plan-calendar';
+import { WaysOut } from './ways-out';
 
 type Plan = components['schemas']['PlanView'];
 
@@ -146,6 +147,7 @@ const PlanPage = () => {
             <>
               <p className="quiet">{t('madeAt', { at: formats.instant(data.madeAt) })}</p>
               <Shortfalls plan={data} />
+              {data.shortfalls.length > 0 && <WaysOut />}
               <Section
                 title={t('calendar')}
                 actions={<a href={`/api/plan/${data.id}/calendar.ics`}>{t('ics')}</a>}
