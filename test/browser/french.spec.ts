@@ -1,0 +1,64 @@
+import { addItem, addSpecification, addSupplier } from '../support/workshop/fixtures';
+import { openStory, pick, step, type Story } from './support/story';
+
+jest.setTimeout(180_000);
+
+let story: Story;
+
+beforeAll(async () => {
+  story = await openStory('maker', { locale: 'fr-FR' });
+  const { service } = story;
+  const { id: dairy } = await addSupplier(service, 'Laiterie inventée');
+  const cream = await addItem(service, {
+    ...{ name: 'Crème 35 %', kind: 'ingredient', perishable: true, warmestTempC: '6.5' },
+  });
+  await addSpecification(service, cream.id, dairy);
+});
+afterAll(() => story.end());
+
+describe('une personne qui lit le français', () => {
+  step('finds the workshop in French, told so to screen readers', async () => {
+    const { page } = story;
+    await page.getByRole('heading', { level: 1, name: 'Aujourd’hui' }).waitFor();
+    expect(await page.evaluate(() => document.documentElement.lang)).toBe('fr');
+  });
+
+  step('takes goods in with a comma in the numbers', async () => {
+    const { page } = story;
+    await page.getByRole('link', { name: /^Réception/ }).click();
+    await page.getByRole('link', { name: 'Réceptionner' }).click();
+    await page
+      .getByLabel('Fournisseur *', { exact: true })
+      .selectOption({ label: 'Laiterie inventée' });
+    await pick(page, /^Article/, 'Crème 35 %');
+    await page.getByText('Ne doit pas arriver à plus de 6,5 °C.').waitFor();
+    await page.getByLabel(/^Lot du fournisseur/).fill('CR-90');
+    await page.getByText('à consommer jusqu’au', { exact: true }).click();
+    await page.getByLabel(/^Date\b/).fill('2030-01-31');
+    await page.getByLabel(/^Quantité/).fill('2512,4');
+    await page.getByLabel(/^Prix de toute la ligne/).fill('1 024,50');
+    await page.getByLabel(/^Température/).fill('4,5');
+    await page.getByRole('button', { name: 'Ajouter cette ligne' }).click();
+    await page.getByRole('button', { name: 'Enregistrer la livraison' }).click();
+    await page.getByRole('heading', { level: 1, name: /^Livraison du/ }).waitFor();
+  });
+
+  step('reads weights, money and days as they are written in French', async () => {
+    const { page } = story;
+    const row = page.getByRole('row').filter({ hasText: 'CR-90' });
+    const written = (await row.innerText()).replaceAll(/[\u00a0\u202f]/g, ' ');
+    expect(written).toContain('2,512 kg');
+    expect(written).toContain('1 024,50 €');
+    expect(written).toContain('31 janv. 2030');
+  });
+
+  step('changes to English and back with one tap, and is remembered', async () => {
+    const { page } = story;
+    await page.getByRole('button', { name: 'English' }).click();
+    await page.getByRole('heading', { level: 1, name: /^Delivery of/ }).waitFor();
+    await page.reload();
+    await page.getByRole('heading', { level: 1, name: /^Delivery of/ }).waitFor();
+    await page.getByRole('button', { name: 'Français' }).click();
+    await page.getByRole('heading', { level: 1, name: /^Livraison du/ }).waitFor();
+  });
+});
