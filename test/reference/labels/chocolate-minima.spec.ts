@@ -58,11 +58,11 @@ const figuresWith = (kind: ChocolateKind, column: Column, value: Decimal): Choco
   }
 };
 
-const cases = Object.entries(TABLE).flatMap(([kind, row]) => {
-  const minima = row.split(' ');
+const cases = CHOCOLATE_KINDS.flatMap((kind) => {
+  const minima = (TABLE[kind] ?? '').split(' ');
   return COLUMNS.flatMap((column, index) => {
     const least = minima[index] ?? '-';
-    return least === '-' ? [] : [[kind as ChocolateKind, column, least] as const];
+    return least === '-' ? [] : [[kind, column, least] as const];
   });
 });
 
