@@ -17,7 +17,8 @@ import { LineEditor } from './line-editor';
 import { recipeMessages } from './messages';
 import { LossesEditor, StepsEditor } from './steps-editor';
 import { useAnalysis } from './use-analysis';
-import { bodyOf, formOf, isAnalysable, type VersionForm } from './version-form';
+import { bodyOf, isAnalysable } from './version-body';
+import { formOf, type VersionForm } from './version-form';
 
 type Version = components['schemas']['RecipeVersionView'];
 type Item = components['schemas']['ItemView'];

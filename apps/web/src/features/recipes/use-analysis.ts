@@ -1,7 +1,8 @@
 import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
 import { api, must } from '../../api/client';
-import { bodyOf, isAnalysable, type VersionForm } from './version-form';
+import { bodyOf, isAnalysable } from './version-body';
+import type { VersionForm } from './version-form';
 
 const PAUSE_MS = 250;
 

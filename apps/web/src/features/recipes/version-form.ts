@@ -1,7 +1,6 @@
 import type { components } from '../../api/schema';
 
 type Version = components['schemas']['RecipeVersionView'];
-type Dto = components['schemas']['RecipeVersionDto'];
 type LineDto = components['schemas']['RecipeLineDto'];
 type LossDto = components['schemas']['ExpectedLossDto'];
 
@@ -118,42 +117,3 @@ export const formOf = (version: Version | undefined): VersionForm =>
         ganacheUse: text(version.ganacheUse),
         note: text(version.note),
       };
-
-const orNull = (value: string): string | null => (value.trim() === '' ? null : value.trim());
-const wholeOrNull = (value: string): number | null => (value === '' ? null : Number(value));
-
-/** Lines that say what and how much; the half-written one at the end waits. */
-const written = (form: VersionForm): readonly LineForm[] =>
-  form.lines.filter(({ itemId, quantity }) => itemId !== '' && quantity !== '');
-
-export const isAnalysable = (form: VersionForm): boolean => written(form).length > 0;
-
-export const bodyOf = (form: VersionForm): Dto =>
-  ({
-    lines: written(form).map(({ itemId, quantity, role }) => ({ itemId, quantity, role })),
-    expectedLosses: form.losses.filter(({ percent, step }) => percent !== '' && step !== ''),
-    steps: form.steps
-      .filter(({ title }) => title !== '')
-      .map((step) => ({
-        title: step.title,
-        text: step.text,
-        restHours: orNull(step.restHours),
-        checks: step.checks.map(({ measure, low, high }) => ({
-          measure,
-          low: orNull(low),
-          high: orNull(high),
-        })),
-      })),
-    yieldGrams: orNull(form.yieldGrams),
-    yieldPieces: wholeOrNull(form.yieldPieces),
-    shelfLifeDays: wholeOrNull(form.shelfLifeDays),
-    shelfLifeBasis: orNull(form.shelfLifeBasis),
-    shelfLifeDocument: orNull(form.shelfLifeDocument),
-    dateKind: form.dateKind,
-    lifeAfterThawDays: wholeOrNull(form.lifeAfterThawDays),
-    labourMinutes: orNull(form.labourMinutes),
-    labourRole: orNull(form.labourRole),
-    mouldDesignId: orNull(form.mouldDesignId),
-    ganacheUse: orNull(form.ganacheUse),
-    note: orNull(form.note),
-  }) as Dto;
