@@ -1,6 +1,5 @@
 // `npm test [sizes] [jest's arguments]`: prepares what the chosen sizes of test need, then hands
-// over to jest. Without a size all of them run but the browser stories, which are unfinished and run
-// by their own name: `npm run test:browser`.
+// over to jest. Without a size all of them run.
 import { join } from 'node:path';
 import { ROOT } from './places.mjs';
 import { prepare } from './prepare.mjs';
@@ -20,8 +19,7 @@ const SIZES = {
 const args = process.argv.slice(2);
 const sizes = args.filter((word) => word in SIZES);
 const rest = args.filter((word) => !(word in SIZES));
-const usual = Object.keys(SIZES).filter((size) => size !== 'browser');
-const chosen = sizes.length === 0 ? usual : sizes;
+const chosen = sizes.length === 0 ? Object.keys(SIZES) : sizes;
 const needed = chosen.map((size) => SIZES[size]);
 
 try {
