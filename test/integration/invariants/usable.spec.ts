@@ -112,7 +112,10 @@ describe('a held box', () => {
     const held = await finished(kitchen.box, [{ lotCode: pieces, quantity: '8' }], '2');
     await hold(held);
     const send = (lotCode: string) =>
-      service.as.seller.post('/dispatches', { customerId: null, lines: [{ lotCode, quantity: '1' }] });
+      service.as.seller.post('/dispatches', {
+        customerId: null,
+        lines: [{ lotCode, quantity: '1' }],
+      });
     expect((await send(held)).body).toMatchObject({ type: '/problems/lot-held' });
     const sent = await send(box).expect(201);
     const line = `INSERT INTO dispatch_line (id, dispatch_id, position, lot_id, quantity, mass_g, cost)
