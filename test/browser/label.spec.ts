@@ -91,11 +91,18 @@ describe('the label of a box', () => {
 
   step('changes as it is asked to: another market speaks by other rules', async () => {
     const { page } = story;
+    // The label is drawn when nobody has changed a wish for a moment: that has to have come about.
+    const american = page.waitForResponse(
+      (answer) =>
+        answer.url().endsWith('/label-previews') &&
+        answer.request().postData()?.includes('"US"') === true,
+    );
     await page.getByLabel(/^Market/).selectOption('US');
     await page
       .getByRole('region', { name: 'Ingredients' })
       .getByText(/soy lecithin/)
       .waitFor();
+    await american;
     const drawn = page.waitForResponse(
       (answer) =>
         answer.url().endsWith('/label-previews') &&
