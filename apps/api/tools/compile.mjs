@@ -35,8 +35,13 @@ const jobs = () => {
 };
 
 /** A compiled file carries the time of its source, so an older source counts as changed too. */
-const isCurrent = ({ source, target }) =>
-  statSync(target, { throwIfNoEntry: false })?.mtimeMs === Math.trunc(statSync(source).mtimeMs);
+const isCurrent = ({ source, target }) => {
+  const compiled = statSync(target, { throwIfNoEntry: false });
+  // A time set in seconds comes back a hair below the millisecond that was meant.
+  return (
+    compiled !== undefined && Math.round(compiled.mtimeMs) === Math.trunc(statSync(source).mtimeMs)
+  );
+};
 
 const stampTime = ({ source, target }) => {
   const seconds = Math.trunc(statSync(source).mtimeMs) / 1000;
