@@ -27,6 +27,9 @@ const size = (name, match, extra = {}) => ({
 
 module.exports = {
   testTimeout: 120_000,
+  testSequencer: '<rootDir>/test/support/longest-first.js',
+  // A worker that has run many files spends its time collecting garbage; a new one does not.
+  workerIdleMemoryLimit: '1GB',
   projects: [
     size('unit', ['apps/api/src/**/*.spec.ts', 'apps/web/src/**/*.spec.ts']),
     size('reference', ['test/reference/**/*.spec.ts']),
