@@ -24,13 +24,21 @@ export interface StartOptions {
   readonly fill?: (app: NestExpressApplication) => Promise<readonly string[]>;
 }
 
+/** The service's code loads while the database, once its process runs, comes up by itself. */
+const openAndLoad = async (config: Config) => {
+  let begin = (): void => undefined;
+  const begun = new Promise<void>((resolve) => {
+    begin = resolve;
+  });
+  const opening = openDatabase({ ...config, onStarting: () => begin() });
+  await Promise.race([begun, opening]);
+  const [database, { createApp }] = await Promise.all([opening, import('./app.factory')]);
+  return { database, createApp };
+};
+
 const start = async ({ fill }: StartOptions): Promise<void> => {
   const config = readConfig(process.env);
-  // The database comes up while the service's code loads.
-  const [database, { createApp }] = await Promise.all([
-    openDatabase(config),
-    import('./app.factory'),
-  ]);
+  const { database, createApp } = await openAndLoad(config);
   await migrate(database.url);
   const app = await createApp(config, database.url);
   // Drained before the app closes what the requests under way still need.

@@ -18,6 +18,8 @@ export interface EmbeddedServerOptions {
   readonly durable: boolean;
   /** Receives plain sentences for whoever looks at the console. */
   readonly say: (line: string) => void;
+  /** Called when the server's process has been started and only has to be waited for. */
+  readonly onStarting?: () => void;
 }
 
 export interface EmbeddedServer {
@@ -44,8 +46,8 @@ class Running {
     private readonly say: (line: string) => void,
   ) {}
 
-  async start(): Promise<void> {
-    this.pid = await startPostmaster(this.home, this.binaries);
+  async start(onStarting = (): void => undefined): Promise<void> {
+    this.pid = await startPostmaster(this.home, this.binaries, onStarting);
     const { dismiss } = guard(this.pid, this.home.account);
     this.dismissGuard = dismiss;
     this.timer = setInterval(() => {
@@ -115,7 +117,7 @@ export const startEmbeddedServer = async (
     writeSettings(home, port, options.durable);
     openLog(home.log, home.account);
     const running = new Running(home, binaries, options.say);
-    await running.start();
+    await running.start(options.onStarting);
     const onExit = (): void => running.stopNow();
     process.once('exit', onExit);
     const stop = async (): Promise<void> => {

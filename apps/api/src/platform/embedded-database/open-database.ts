@@ -9,6 +9,8 @@ export interface DatabaseConfig {
   readonly dataFolder: string;
   /** Receives plain sentences for whoever looks at the console. */
   readonly say?: (line: string) => void;
+  /** Called when the server's process has been started and only has to be waited for. */
+  readonly onStarting?: () => void;
 }
 
 export interface OpenDatabase {
@@ -31,6 +33,7 @@ export const openDatabase = async (config: DatabaseConfig): Promise<OpenDatabase
     home: config.dataFolder,
     durable: true,
     say: config.say ?? console.info,
+    onStarting: config.onStarting ?? (() => undefined),
   });
   try {
     const exists = await queryOnce(

@@ -50,11 +50,17 @@ export const stopOrphan = async (home: DataHome, binaries: Binaries): Promise<vo
 };
 
 /** Starts the server and waits until it takes connections; shows its log when it does not. */
-export const startPostmaster = async (home: DataHome, binaries: Binaries): Promise<number> => {
+export const startPostmaster = async (
+  home: DataHome,
+  binaries: Binaries,
+  onStarting: () => void,
+): Promise<number> => {
   const start = ['start', '-D', home.cluster, '-l', home.log, '-w', '-t', '300', '-s'];
   for (let round = 1; ; round += 1) {
     const position = logLength(home.log);
-    const outcome = await runBinary(binaries.pgCtl, start, home.folder, home.account);
+    const running = runBinary(binaries.pgCtl, start, home.folder, home.account);
+    onStarting();
+    const outcome = await running;
     const pid = postmasterPid(home.cluster);
     if (outcome.code === 0 && pid !== undefined) return pid;
     const log = logSince(home.log, position);
