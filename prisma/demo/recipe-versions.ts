@@ -32,9 +32,29 @@ const lossesOf = (filling: DemoFilling): object[] => {
   );
 };
 
+const step = (title: string, text: string, restHours: string | null = null): object => ({
+  title,
+  text,
+  restHours,
+  checks: [],
+});
+
+const FILLING_STEPS = [
+  step('Weigh and cook', 'In the order of the lines.'),
+  step('Rest', 'Covered, in the workroom, until it is set enough to pipe.', '12'),
+];
+
+const PIECE_STEPS = [
+  step('Colour and shell', 'Thin, from the tank.'),
+  step('Fill', 'Two millimetres below the rim.'),
+  step('Crystallise overnight', 'In the workroom, dry.', '12'),
+  step('Cap and demould', 'Count the rejects, tray by tray.'),
+];
+
 const fillingBody = (data: MasterData, filling: DemoFilling): object => {
   return {
     yieldGrams: filling.yieldMassG,
+    steps: FILLING_STEPS,
     expectedLosses: lossesOf(filling),
     shelfLifeDays: filling.lifeDays,
     shelfLifeBasis: 'validated',
@@ -54,6 +74,7 @@ const pieceBody = (data: MasterData, piece: DemoPiece): object => {
   return {
     yieldPieces: cavities.toNumber(),
     mouldDesignId: data.designs.get(piece.design),
+    steps: PIECE_STEPS,
     shelfLifeDays: piece.lifeDays,
     shelfLifeBasis: 'validated',
     shelfLifeDocument: 'Storage test of the workshop (invented)',

@@ -31,7 +31,7 @@ const Planned = (props: {
     <li className={`planned planned-${batch.step}`}>
       <span className="quiet">{t(batch.step)}</span> <strong>{batch.itemName}</strong>
       <div>
-        {formats.number(batch.quantity)}
+        {formats.quantity(batch.quantity, batch.step === 'cook' ? 'g' : 'pc')}
         {batch.trays !== null && ` · ${t('trays', { count: batch.trays })}`}
       </div>
       {batch.latestDay !== batch.day && (
