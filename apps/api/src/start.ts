@@ -26,14 +26,10 @@ export interface StartOptions {
 
 /** The service's code loads while the database, once its process runs, comes up by itself. */
 const openAndLoad = async (config: Config) => {
-  let begin = (): void => undefined;
-  const begun = new Promise<void>((resolve) => {
-    begin = resolve;
-  });
-  const opening = openDatabase({ ...config, onStarting: () => begin() });
-  await Promise.race([begun, opening]);
-  const [database, { createApp }] = await Promise.all([opening, import('./app.factory')]);
-  return { database, createApp };
+  let loading: Promise<typeof import('./app.factory')> | undefined;
+  const load = () => (loading ??= import('./app.factory'));
+  const database = await openDatabase({ ...config, onStarting: () => void load() });
+  return { database, createApp: (await load()).createApp };
 };
 
 const start = async ({ fill }: StartOptions): Promise<void> => {

@@ -28,6 +28,8 @@ export const runNode = (script, args = [], options = {}) =>
  * `kill -9` reach the script itself and no second process is left to look after.
  */
 export const become = (script, args) => {
+  // Reading every map takes a second and more: only for whoever is looking for a fault.
+  if (process.env.DEBUG) process.setSourceMapsEnabled(true);
   process.argv = [process.execPath, script, ...args];
   Module.runMain();
 };

@@ -10,5 +10,4 @@ try {
 } catch (error) {
   failPlainly(error);
 }
-process.setSourceMapsEnabled(true);
 become(join(API, 'dist', script), args);

@@ -9,7 +9,5 @@ try {
 } catch (error) {
   failPlainly(error);
 }
-// Reading every map takes a second and more: only for whoever is looking for a fault.
-if (process.env.DEBUG) process.setSourceMapsEnabled(true);
 const demo = process.argv.includes('--demo');
 become(join(API, 'dist', demo ? 'prisma/start-demo.js' : 'main.js'), process.argv.slice(2));

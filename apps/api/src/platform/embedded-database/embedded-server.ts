@@ -19,7 +19,7 @@ export interface EmbeddedServerOptions {
   /** Receives plain sentences for whoever looks at the console. */
   readonly say: (line: string) => void;
   /** Called when the server's process has been started and only has to be waited for. */
-  readonly onStarting?: () => void;
+  readonly onStarting?: (() => void) | undefined;
 }
 
 export interface EmbeddedServer {

@@ -33,7 +33,7 @@ export const openDatabase = async (config: DatabaseConfig): Promise<OpenDatabase
     home: config.dataFolder,
     durable: true,
     say: config.say ?? console.info,
-    onStarting: config.onStarting ?? (() => undefined),
+    onStarting: config.onStarting,
   });
   try {
     const exists = await queryOnce(
