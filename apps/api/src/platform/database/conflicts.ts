@@ -1,32 +1,24 @@
-const causeOf = (error: unknown): unknown =>
-  typeof error === 'object' && error !== null && 'cause' in error ? error.cause : undefined;
-
-const field = (value: unknown, name: string): unknown =>
-  typeof value === 'object' && value !== null ? Reflect.get(value, name) : undefined;
+import { field, shapesOf } from './error-shapes';
 
 /**
  * The SQLSTATE behind an error of the client, wherever it hides: on the error itself, on the
  * adapter's cause, or in the `meta` of a known request error.
  */
-export const sqlStateOf = (error: unknown): string | undefined => {
+export const sqlStateOf = (thrown: unknown): string | undefined => {
+  const { error, cause, meta, adapter, adapterCause } = shapesOf(thrown);
   const places = [
-    field(error, 'originalCode'),
-    field(causeOf(error), 'originalCode'),
-    field(field(field(error, 'meta'), 'driverAdapterError'), 'originalCode'),
-    field(causeOf(field(field(error, 'meta'), 'driverAdapterError')), 'originalCode'),
-    field(field(error, 'meta'), 'code'),
-    field(causeOf(error), 'code'),
+    ...[error, cause, adapter, adapterCause].map((shape) => field(shape, 'originalCode')),
+    ...[meta, cause].map((shape) => field(shape, 'code')),
   ];
   return places.find((code): code is string => typeof code === 'string' && code.length === 5);
 };
 
 /** The server's own words, for refusals that its triggers raise. */
-export const serverMessageOf = (error: unknown): string | undefined => {
+export const serverMessageOf = (thrown: unknown): string | undefined => {
+  const { cause, meta, adapterCause } = shapesOf(thrown);
   const places = [
-    field(causeOf(error), 'originalMessage'),
-    field(causeOf(field(field(error, 'meta'), 'driverAdapterError')), 'originalMessage'),
-    field(causeOf(error), 'message'),
-    field(field(error, 'meta'), 'message'),
+    ...[cause, adapterCause].map((shape) => field(shape, 'originalMessage')),
+    ...[cause, meta].map((shape) => field(shape, 'message')),
   ];
   return places.find((text): text is string => typeof text === 'string');
 };
@@ -43,7 +35,7 @@ const RETRYABLE = new Set(['40001', '40P01', '25P02']);
  */
 export const isConflict = (error: unknown): boolean => {
   if (field(error, 'code') === 'P2034') return true;
-  if (field(causeOf(error), 'kind') === 'TransactionWriteConflict') return true;
+  if (field(shapesOf(error).cause, 'kind') === 'TransactionWriteConflict') return true;
   const state = sqlStateOf(error);
   return state !== undefined && RETRYABLE.has(state);
 };
