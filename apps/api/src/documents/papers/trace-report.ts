@@ -101,7 +101,7 @@ const balanceTable = (sheet: Sheet, balance: TraceBalance): void => {
       ...balance.sources.map(line),
       total(words.source, balance.sourceQuantity, ''),
       ...balance.ends.map(line),
-      total(words.unexplained, balance.unexplainedQuantity, ''),
+      total(balanceWords('unexplained', null, language), balance.unexplainedQuantity, ''),
     ],
   });
   facts(sheet, [[words.accounted, `${numberText(balance.accountedPercent, language)} %`]]);

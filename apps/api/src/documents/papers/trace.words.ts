@@ -21,7 +21,6 @@ interface TraceWords {
   readonly quantity: string;
   readonly percent: string;
   readonly source: string;
-  readonly unexplained: string;
   readonly accounted: string;
   readonly none: string;
 }
@@ -48,7 +47,6 @@ export const TRACE_WORDS: Translated<TraceWords> = {
     quantity: 'Quantity',
     percent: '%',
     source: 'Source',
-    unexplained: 'Unexplained',
     accounted: 'Accounted for',
     none: 'None.',
   },
@@ -73,7 +71,6 @@ export const TRACE_WORDS: Translated<TraceWords> = {
     quantity: 'Quantité',
     percent: '%',
     source: 'Source',
-    unexplained: 'Inexpliqué',
     accounted: 'Justifié',
     none: 'Aucun.',
   },

@@ -1,9 +1,10 @@
 import type { LabelFinding } from '../label/content';
 import type { MarketRules } from '../market';
-import { LANGUAGES, type GroupKind } from '../specification';
-import { sum, ZERO, type Decimal } from '../units';
+import { LANGUAGES, type GroupKind, type IngredientNode } from '../specification';
+import { ZERO, type Decimal } from '../units';
 import { wordsIn } from '../words';
 import { finding } from './findings';
+import { inOnePlace } from './one-place';
 import { rankOf } from './order';
 import type { WeightedNode } from './weighted';
 
@@ -62,8 +63,8 @@ const groupOf = (
   kind: GroupKind,
   members: readonly WeightedNode[],
   varying: boolean,
-): WeightedNode => ({
-  node: {
+): WeightedNode => {
+  const node: IngredientNode = {
     names: Object.fromEntries(
       LANGUAGES.map((language) => [language, wordsIn(language).groups[kind]]),
     ),
@@ -72,15 +73,9 @@ const groupOf = (
     flags: varying ? { varyingProportions: true } : {},
     group: { kind, memberNames: null },
     parts: [],
-  },
-  origins: [],
-  ingoingG: sum(members.map(rankOf)),
-  massG: sum(members.map((member) => member.massG ?? ZERO)),
-  parts: members.map(asMember),
-  itemIds: [...new Set(members.flatMap((member) => member.itemIds))],
-  lotCodes: [...new Set(members.flatMap((member) => member.lotCodes))],
-  unlisted: false,
-});
+  };
+  return inOnePlace(node, members, members.map(asMember));
+};
 
 const asMember = (member: WeightedNode): WeightedNode => ({
   ...member,

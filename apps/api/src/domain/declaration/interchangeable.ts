@@ -2,9 +2,10 @@ import { effectivePresence } from '../allergens';
 import type { LabelFinding } from '../label/content';
 import type { MarketRules } from '../market';
 import { LANGUAGES, type LocalText, type Specification } from '../specification';
-import { sum, ZERO, type Decimal } from '../units';
+import { sum, type Decimal } from '../units';
 import { fill, wordsIn } from '../words';
 import { finding } from './findings';
+import { inOnePlace } from './one-place';
 import { rankOf } from './order';
 import type { WeightedNode } from './weighted';
 
@@ -49,7 +50,7 @@ export const sayAndOr = (
       findings.push(apart(pair, why));
       continue;
     }
-    left = [...left.filter((entry) => !inside.includes(entry)), together(pair, inside, weightG)];
+    left = [...left.filter((entry) => !inside.includes(entry)), together(pair, inside)];
   }
   return { entries: left, findings };
 };
@@ -77,25 +78,19 @@ const apart = (pair: Interchangeable, why: string): LabelFinding => {
 const nameIn = ({ specification }: Substitute, language: keyof LocalText): string | undefined =>
   specification?.ingredient.names[language];
 
-const together = (
-  pair: Interchangeable,
-  inside: readonly WeightedNode[],
-  weightG: Decimal,
-): WeightedNode => {
+const together = (pair: Interchangeable, inside: readonly WeightedNode[]): WeightedNode => {
   const names = LANGUAGES.flatMap((language) => {
     const [a, b] = pair.map((one) => nameIn(one, language));
     return a === undefined || b === undefined
       ? []
       : [[language, fill(wordsIn(language).label.andOr, { a, b })] as const];
   });
-  return {
-    node: { names: Object.fromEntries(names), percent: null, origins: [], flags: {}, parts: [] },
+  const node = {
+    names: Object.fromEntries(names),
+    percent: null,
     origins: [],
-    ingoingG: weightG,
-    massG: sum(inside.map((entry) => entry.massG ?? ZERO)),
+    flags: {},
     parts: [],
-    itemIds: [...new Set(inside.flatMap((entry) => entry.itemIds))],
-    lotCodes: [...new Set(inside.flatMap((entry) => entry.lotCodes))],
-    unlisted: false,
   };
+  return inOnePlace(node, inside, []);
 };

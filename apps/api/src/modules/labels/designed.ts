@@ -4,7 +4,7 @@ import { designedMix } from '../../domain/label';
 import type { Specification } from '../../domain/specification';
 import type { Lot } from '../../generated/prisma/client';
 import type { Tx } from '../../platform/database/prisma';
-import { contentOfVersion, findVersion, loadBook } from '../recipes';
+import { contentOfVersion, findVersion, loadBook, newestSpecifications } from '../recipes';
 import { pinnedSpecification } from './made-mix';
 
 export interface Designed {
@@ -13,21 +13,16 @@ export interface Designed {
   readonly last: Temporal.PlainDate | null;
 }
 
-/** The approved specification of each item that was approved last. */
-export const newestSpecifications = async (
+/** What is bought now of each item: its newest approved specification, where it can be read. */
+export const boughtNow = async (
   tx: Tx,
   itemIds: readonly string[],
-): Promise<Map<string, Specification>> => {
-  const rows = await tx.specification.findMany({
-    where: { itemId: { in: [...itemIds] }, state: 'approved' },
-    distinct: ['itemId'],
-    orderBy: [{ itemId: 'asc' }, { approvedAt: 'desc' }, { number: 'desc' }],
-    include: { allergens: true },
-  });
+): Promise<ReadonlyMap<string, Specification>> => {
+  const stored = await newestSpecifications(tx, itemIds);
   return new Map(
-    rows.flatMap((row) => {
+    [...stored].flatMap(([itemId, row]) => {
       const specification = pinnedSpecification(row);
-      return specification ? [[row.itemId, specification] as const] : [];
+      return specification ? [[itemId, specification] as const] : [];
     }),
   );
 };
@@ -42,7 +37,7 @@ export const designedOf = async (
   if (!version) return null;
   const content = contentOfVersion(version);
   const book = await loadBook(tx, [...new Set(content.lines.map((line) => line.itemId))]);
-  const specifications = await newestSpecifications(tx, [...book.keys()]);
+  const specifications = await boughtNow(tx, [...book.keys()]);
   const madeOn = Temporal.PlainDate.from(lot.madeOn.toISOString().slice(0, 10));
   const { days } = content.life;
   return {

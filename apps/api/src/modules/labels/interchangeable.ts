@@ -1,6 +1,6 @@
 import type { Interchangeable, Substitute } from '../../domain/declaration';
 import type { Tx } from '../../platform/database/prisma';
-import { newestSpecifications } from './designed';
+import { boughtNow } from './designed';
 import type { LabelSettingsDto } from './label-settings.dto';
 
 /** The pairs of the settings with what is bought now of each, so that both can be named. */
@@ -10,7 +10,7 @@ export const interchangeableOf = async (
 ): Promise<Interchangeable[]> => {
   if (interchangeable.length === 0) return [];
   const ids = interchangeable.flatMap(({ itemId, orItemId }) => [itemId, orItemId]);
-  const specifications = await newestSpecifications(tx, ids);
+  const specifications = await boughtNow(tx, ids);
   const items = await tx.item.findMany({ where: { id: { in: ids } } });
   const names = new Map(items.map((item) => [item.id, item.name]));
   const one = (itemId: string): Substitute => ({

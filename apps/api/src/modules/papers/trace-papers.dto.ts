@@ -1,3 +1,4 @@
+import { IntersectionType } from '@nestjs/swagger';
 import { Choice } from '../../platform/dto';
 import { DIRECTIONS, TraceStartQuery } from '../tracing';
 import { PaperQuery } from './papers.dto';
@@ -9,10 +10,4 @@ export class TracePaperQuery extends PaperQuery {
 }
 
 /** A trace from anything that a trace can start from, on paper. */
-export class TraceStartPaperQuery extends TraceStartQuery {
-  @Choice(['A4', 'LETTER'], { optional: true, description: 'A4 when left out' })
-  page?: 'A4' | 'LETTER';
-
-  @Choice(['en', 'fr'], { optional: true, description: 'The workshop’s first when left out' })
-  language?: 'en' | 'fr';
-}
+export class TraceStartPaperQuery extends IntersectionType(TraceStartQuery, PaperQuery) {}

@@ -31,7 +31,7 @@ const compositionIn = (stored: unknown): CompositionPer100g | null => read(store
 const nutritionIn = (stored: unknown): NutritionPer100g | null => read(stored, readNutrition);
 
 /** The approved specification of each item that was approved last. */
-const newestSpecifications = async (
+export const newestSpecifications = async (
   tx: Tx,
   itemIds: readonly string[],
 ): Promise<Map<string, StoredSpecification>> => {
