@@ -1,22 +1,19 @@
 import { useEffect, useEffectEvent, useState } from 'react';
-import { api, must } from '../../api/client';
 import type { components } from '../../api/schema';
 import { useSearchText } from '../../app/use-address';
+import { findLot } from '../../shared/lots/find-lot';
 import { useScans } from '../../shared/scan/use-scans';
 import { type SendLine, withLot } from './send-draft';
 
 type Lot = components['schemas']['LotView'];
 type Lines = readonly SendLine[];
 
-const lotOf = (code: string): Promise<Lot> =>
-  must(api.GET('/api/lots/{code}', { params: { path: { code: code.trim() } } }));
-
 /** Lots that are scanned, typed or named by the address come into the lines. */
 export const useScannedLots = (change: (withLots: (lines: Lines) => Lines) => void) => {
   const first = useSearchText('lot');
   const [scanError, setScanError] = useState<unknown>();
   const look = (code: string, take: (lot: Lot) => void): void => {
-    lotOf(code).then((lot) => {
+    findLot(code).then((lot) => {
       setScanError(undefined);
       take(lot);
     }, setScanError);

@@ -16,10 +16,7 @@ export const WaysOut = () => {
   const ways = useRead('/api/plan/ways-out');
   const inWords = ({ kind, subject, amount }: WayOut): string => {
     const day = kind === 'open_closed_day' && subject !== null ? formats.weekday(subject) : subject;
-    return t(kind, {
-      subject: day ?? '',
-      amount: amount === null ? '' : formats.number(String(amount)),
-    });
+    return t(kind, { subject: day ?? '', count: amount ?? 0 });
   };
   return (
     <Section title={t('waysOut')}>

@@ -1,6 +1,5 @@
 import { Button } from '@mantine/core';
 import { useState } from 'react';
-import { api, must } from '../../api/client';
 import { useList } from '../../api/use-list';
 import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
@@ -14,6 +13,7 @@ import { ProblemNotice } from '../../shared/kit/problem-notice';
 import { PlacePicker } from '../../shared/pickers/party-pickers';
 import { ScanField } from '../../shared/scan/scan-field';
 import { useScans } from '../../shared/scan/use-scans';
+import { findLot } from '../../shared/lots/find-lot';
 import { stockMessages } from '../../shared/lots/messages';
 import { Differences } from './count-differences';
 import { type CountedLot, type Lot, useCount } from './use-count';
@@ -55,8 +55,7 @@ const Stocktake = () => {
   const list = useList('/api/lots', { state: 'on_hand', place });
   const take = (text: string): void => {
     setError(undefined);
-    const path = { code: text.trim() };
-    must(api.GET('/api/lots/{code}', { params: { path } })).then(
+    findLot(text).then(
       (lot) => count.write(lot, count.lots.find(({ code }) => code === lot.code)?.counted ?? ''),
       setError,
     );
