@@ -1,9 +1,11 @@
 import { PLANNER_OPTIONS } from '@api/platform/database/prisma';
 import { type Direction, SUBGRAPH_DETAILS, subgraphQuery } from '@api/modules/tracing';
 import { Client } from 'pg';
+import { Hand } from '../support/histories/http';
 import { startTestService, type TestService } from '../support/service/test-service';
 import { generateShop } from './generate-shop';
 import { keep, reportGrowth } from './growth';
+import { serve, type Served } from './served';
 import { clocked, median } from './stopwatch';
 
 /** A fifth as many lots as draws. */
@@ -29,6 +31,8 @@ const linesIn = (text: string): number => text.trim().split('\r\n').length - 1;
 
 describe.each(DRAWS)('a shop of %i draws', (draws) => {
   let service: TestService;
+  let served: Served | undefined;
+  let auditor: Hand;
   let pg: Client;
 
   /** Code of a lot somewhat past the middle of its layer. */
@@ -45,31 +49,34 @@ describe.each(DRAWS)('a shop of %i draws', (draws) => {
     const found = await pg.query<{ id: string }>('SELECT id FROM lot WHERE code = $1', [code]);
     const query = subgraphQuery([found.rows[0]?.id ?? ''], direction, SUBGRAPH_DETAILS);
     const straight: number[] = [];
-    const served: number[] = [];
-    let rows = 0;
+    const overHttp: number[] = [];
+    let text = '';
     for (let run = -2; run < RUNS; run += 1) {
       const floor = await clocked(() => pg.query(query.text, query.values));
       const http = await clocked(async () => {
-        const { text } = await service.as.auditor.get(answer.path).expect(200);
-        rows = answer.rows(text);
+        text = await auditor.text(answer.path);
       });
       if (run < 0) continue;
       straight.push(floor);
-      served.push(http);
+      overHttp.push(http);
     }
-    keep({ question, draws, rows, straight: median(straight), served: median(served) });
+    const rows = answer.rows(text);
+    keep({ question, draws, rows, straight: median(straight), served: median(overHttp) });
     expect(rows).toBeGreaterThan(1);
   };
 
   beforeAll(async () => {
     service = await startTestService();
     await generateShop(service.databaseUrl, { lots: draws / 5, draws });
+    served = await serve(service.databaseUrl);
+    auditor = await Hand.of(served.origin, 'The auditor');
     pg = new Client({ connectionString: service.databaseUrl, options: PLANNER_OPTIONS });
     await pg.connect();
   }, 3_600_000);
 
   afterAll(async () => {
     await pg.end();
+    await served?.stop();
     await service.close();
   });
 

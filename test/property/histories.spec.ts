@@ -23,9 +23,9 @@ describe('random histories over HTTP against the auditor', () => {
     service = await startTestService();
     items = await addShopItems(service);
     hands = await Promise.all(
-      ['The owner', 'The maker', 'The maker'].map((name) => Hand.of(service, name)),
+      ['The owner', 'The maker', 'The maker'].map((name) => Hand.of(service.origin, name)),
     );
-    auditor = await Hand.of(service, 'The auditor');
+    auditor = await Hand.of(service.origin, 'The auditor');
   });
 
   afterAll(() => service.close());

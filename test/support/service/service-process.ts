@@ -36,6 +36,8 @@ export class ServiceProcess {
   constructor(
     readonly dataFolder: string,
     readonly port: number,
+    /** Settings beyond the folder and the port, as another database. */
+    private readonly settings: Readonly<Record<string, string>> = {},
   ) {}
 
   get origin(): string {
@@ -53,6 +55,7 @@ export class ServiceProcess {
         BALLOTIN_DATA: this.dataFolder,
         BALLOTIN_URL: this.origin,
         LOG_LEVEL: 'warn',
+        ...this.settings,
       },
       stdio: ['ignore', 'pipe', 'pipe'],
     });

@@ -32,7 +32,8 @@ import {
 import { FirstOwnerService } from './first-owner.service';
 import { Allow, AllowReaders, Public } from './roles';
 import { cookieOptions, SESSION_COOKIE, sessionTokenOf } from './session-token';
-import { type OpenSession, SessionService } from './session.service';
+import type { OpenSession } from './access.repository';
+import { SessionService } from './session.service';
 import { UsersService } from './users.service';
 
 const sessionView = (session: OpenSession): SessionView => ({

@@ -45,6 +45,7 @@ export class AccessGuard implements CanActivate {
       userName: session.userName,
       role: session.role,
       fromAddress: request.ip ?? null,
+      workshop: session.workshop,
     });
     return true;
   }

@@ -1,17 +1,49 @@
 import type { Tx } from '../../platform/database/prisma';
+import {
+  NEW_WORKSHOP,
+  type Role,
+  type WorkshopHabits,
+} from '../../platform/requests/request-context';
 import { newId } from '../../platform/ids/new-id';
 import { tokenHash } from './secrets';
 
-export const findSession = (tx: Tx, token: string, now: Date) =>
-  tx.session.findFirst({
-    where: {
-      tokenHash: tokenHash(token),
-      endedAt: null,
-      expiresAt: { gt: now },
-      user: { active: true },
-    },
-    include: { user: true },
-  });
+export interface OpenSession {
+  readonly sessionId: string;
+  readonly userId: string;
+  readonly userName: string;
+  readonly role: Role;
+  readonly expiresAt: Date;
+  readonly workshop: WorkshopHabits;
+}
+
+interface SessionRow extends Omit<OpenSession, 'workshop'> {
+  readonly timeZone: string | null;
+  readonly codePattern: string | null;
+}
+
+/**
+ * The session behind a token that has not ended, of a person who may still work. One statement, as
+ * every request begins with it.
+ */
+export const findSession = async (
+  tx: Tx,
+  token: string,
+  now: Date,
+): Promise<OpenSession | undefined> => {
+  const [row] = await tx.$queryRaw<SessionRow[]>`
+    SELECT session.id AS "sessionId", app_user.id AS "userId", app_user.name AS "userName",
+      app_user.role, session.expires_at AS "expiresAt",
+      workshop.time_zone AS "timeZone", workshop.code_pattern AS "codePattern"
+    FROM session JOIN app_user ON app_user.id = session.user_id
+      LEFT JOIN workshop ON workshop.id = 1
+    WHERE session.token_hash = ${tokenHash(token)} AND session.ended_at IS NULL
+      AND session.expires_at > ${now} AND app_user.active`;
+  if (row === undefined) return undefined;
+  const { timeZone, codePattern, ...session } = row;
+  const workshop =
+    timeZone === null || codePattern === null ? NEW_WORKSHOP : { timeZone, codePattern };
+  return { ...session, workshop };
+};
 
 export const createSession = (
   tx: Tx,

@@ -3,20 +3,12 @@ import { Clock } from '../../platform/clock/clock';
 import { DatabaseService } from '../../platform/database/database.service';
 import { Transactions } from '../../platform/database/transactions';
 import { ProblemError } from '../../platform/problems';
-import type { Role } from '../../platform/requests/request-context';
+import type { OpenSession } from './access.repository';
 import * as repository from './access.repository';
 import { hashSecret, matchesSecret, newToken } from './secrets';
 
 const BROWSER_HOURS = 12;
 const SCRIPT_HOURS = 24 * 365;
-
-export interface OpenSession {
-  readonly sessionId: string;
-  readonly userId: string;
-  readonly userName: string;
-  readonly role: Role;
-  readonly expiresAt: Date;
-}
 
 const wrongName = (): ProblemError =>
   new ProblemError(
@@ -39,15 +31,7 @@ export class SessionService {
 
   async of(token: string | undefined): Promise<OpenSession | undefined> {
     if (token === undefined) return undefined;
-    const session = await repository.findSession(this.database.client, token, this.clock.now());
-    if (session === null) return undefined;
-    return {
-      sessionId: session.id,
-      userId: session.userId,
-      userName: session.user.name,
-      role: session.user.role as Role,
-      expiresAt: session.expiresAt,
-    };
+    return repository.findSession(this.database.client, token, this.clock.now());
   }
 
   async signIn(

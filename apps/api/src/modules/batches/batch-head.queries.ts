@@ -14,12 +14,16 @@ export interface BatchHead {
   readonly state: 'open' | 'finished' | 'abandoned';
   readonly recipeVersionId: string | null;
   readonly version: number;
+  /** What the recipe version takes and as what, in the order of its lines. */
+  readonly uses: readonly { readonly itemId: string; readonly role: string }[];
 }
 
 /** @throws RefusalError not-found */
 export const findBatchHead = async (tx: Tx, id: string): Promise<BatchHead> => {
   const rows = await tx.$queryRaw<BatchHead[]>`
-    SELECT id, code, kind, state, recipe_version_id AS "recipeVersionId", version
+    SELECT id, code, kind, state, recipe_version_id AS "recipeVersionId", version,
+      (SELECT COALESCE(json_agg(json_build_object('itemId', component_id, 'role', role)
+        ORDER BY position), '[]') FROM recipe_line WHERE version_id = recipe_version_id) AS uses
     FROM batch WHERE id = ${id}::uuid`;
   return orNotFound(rows[0], 'batch', id);
 };
@@ -52,14 +56,6 @@ export const requireOpen = (head: BatchHead): void => {
       'a correction.',
     facts: { batchCode: head.code, state: head.state },
   });
-};
-
-/** Roles in which a recipe version uses an item, in the order of its lines. */
-export const rolesOfItem = async (tx: Tx, versionId: string, itemId: string): Promise<string[]> => {
-  const rows = await tx.$queryRaw<{ role: string }[]>`
-    SELECT role FROM recipe_line
-    WHERE version_id = ${versionId}::uuid AND component_id = ${itemId}::uuid ORDER BY position`;
-  return rows.map(({ role }) => role);
 };
 
 export interface StoredDraw extends StockShare {

@@ -49,7 +49,7 @@ export class BatchesService {
 
   get(id: string): Promise<BatchView> {
     return this.transactions.read(async (tx) => {
-      const today = await this.transactions.today(tx);
+      const today = this.transactions.today();
       return showBatch(tx, id, today.toString());
     });
   }

@@ -17,21 +17,12 @@ export interface DrawToBook {
 /** Books a draw; the database writes its movement and refuses what the lot doesn't have. */
 export const bookDraw = async (tx: Tx, by: By, draw: DrawToBook): Promise<string> => {
   const id = newId();
-  await tx.draw.create({
-    data: {
-      id,
-      batchId: draw.batchId,
-      lotId: draw.lotId,
-      role: draw.role,
-      quantity: decimalToDb(draw.share.quantity),
-      massG: decimalToDb(draw.share.massG),
-      cost: decimalToDb(draw.share.cost),
-      reason: draw.reason,
-      at: by.at,
-      userId: by.userId,
-    },
-    select: { id: true },
-  });
+  const { quantity, massG, cost } = draw.share;
+  await tx.$executeRaw`
+    INSERT INTO draw (id, batch_id, lot_id, role, quantity, mass_g, cost, reason, at, user_id)
+    VALUES (${id}::uuid, ${draw.batchId}::uuid, ${draw.lotId}::uuid, ${draw.role},
+      ${decimalToDb(quantity)}::numeric, ${decimalToDb(massG)}::numeric,
+      ${decimalToDb(cost)}::numeric, ${draw.reason}, ${by.at}, ${by.userId}::uuid)`;
   return id;
 };
 

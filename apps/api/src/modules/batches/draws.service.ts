@@ -5,13 +5,7 @@ import { type By, Transactions } from '../../platform/database/transactions';
 import { writeJournal } from '../../platform/journal/journal';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import { loadLotForUse, loadLotForUseById, type LotForUse, takeFromLot } from '../stock';
-import {
-  type BatchHead,
-  loadBatchHead,
-  loadDraws,
-  requireOpen,
-  rolesOfItem,
-} from './batch-head.queries';
+import { type BatchHead, loadBatchHead, loadDraws, requireOpen } from './batch-head.queries';
 import type { DrawDto } from './bench.dto';
 import { drawView, type DrawView } from './draw.view';
 import { bookDraw, bookReversal } from './bookings.repository';
@@ -39,11 +33,11 @@ const lotOf = async (tx: Tx, dto: DrawDto): Promise<LotForUse> => {
 };
 
 /** The role that is stated, or the one that the recipe gives the item. */
-const roleOf = async (tx: Tx, head: BatchHead, lot: LotForUse, dto: DrawDto): Promise<string> => {
+const roleOf = (head: BatchHead, lot: LotForUse, dto: DrawDto): string => {
   if (dto.role !== undefined) return dto.role;
   if (head.kind === 'charge') return 'charge';
-  const [role] = await rolesOfItem(tx, head.recipeVersionId ?? '', lot.itemId);
-  if (role !== undefined) return role;
+  const use = head.uses.find(({ itemId }) => itemId === lot.itemId);
+  if (use !== undefined) return use.role;
   throw new RefusalError({
     code: 'not-in-recipe',
     detail:
@@ -62,7 +56,7 @@ export const drawIntoBatch = async (
   reason: string | null,
 ): Promise<DrawView> => {
   const lot = await lotOf(tx, dto);
-  const role = await roleOf(tx, head, lot, dto);
+  const role = roleOf(head, lot, dto);
   const share = takeFromLot(lot, new Decimal(dto.quantity), by.today);
   const id = await bookDraw(tx, by, { batchId: head.id, lotId: lot.id, role, share, reason });
   return drawView({ id, lot, role, share, at: by.at, reason });

@@ -31,7 +31,12 @@ const nextOf = async (
  * Numbers come from a sequence: two clients never get the same one, and gaps are harmless.
  */
 export const nextCode = (tx: Tx, by: By, kind: Numbered): Promise<string> =>
-  nextOf(tx, `${kind}_code_seq`, kind === 'lot' ? by.codePattern : thingPattern(kind), by.today);
+  nextOf(
+    tx,
+    `${kind}_code_seq`,
+    kind === 'lot' ? by.workshop.codePattern : thingPattern(kind),
+    by.today,
+  );
 
 /** The next tag of a mould, tank or place. */
 export const nextTag = (tx: Tx, kind: Tagged): Promise<string> =>

@@ -46,7 +46,7 @@ export class CounterMatrixService {
         rows.push({ name, presence });
       }
       const view: AllergenMatrixView = {
-        day: (await this.transactions.today(tx)).toString(),
+        day: this.transactions.today().toString(),
         allergens: market.allergens.map((code) => ({ code, name: allergenName(code, language) })),
         rows,
       };

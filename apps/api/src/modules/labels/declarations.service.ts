@@ -26,7 +26,7 @@ export class DeclarationsService {
   get(lotCode: string, query: DeclarationQuery): Promise<DeclarationView> {
     const languages = readLanguages(query.languages);
     return this.transactions.read(async (tx) => {
-      const today = await this.transactions.today(tx);
+      const today = this.transactions.today();
       const wanted = { market: query.market, languages };
       return declarationView(await composeForLot(tx, lotCode, today, wanted));
     });

@@ -71,7 +71,7 @@ export class LabelRunsService {
 
   private async draw(lotCode: string, dto: LabelsDto): Promise<Drawn> {
     const { paper } = await this.transactions.read(async (tx) =>
-      planPaper(tx, lotCode, await this.transactions.today(tx), dto),
+      planPaper(tx, lotCode, this.transactions.today(), dto),
     );
     return { paper, ...(await drawPaper(paper)) };
   }

@@ -32,7 +32,7 @@ export class LotsService {
     const [after] = decodeCursor(query.after, 1) ?? [];
     const limit = limitOf(query);
     const { client } = this.database;
-    const today = await this.transactions.today(client);
+    const today = this.transactions.today();
     const at = { after, today: dayToDb(today.toString()) };
     const rows = await repository.listLots(client, limit, query, at);
     const names = await repository.userNames(client, peopleOf(rows));
@@ -46,7 +46,7 @@ export class LotsService {
 
   async get(code: string): Promise<LotView> {
     const { client } = this.database;
-    return viewLot(client, code, await this.transactions.today(client));
+    return viewLot(client, code, this.transactions.today());
   }
 
   movements(code: string): Promise<MovementView[]> {

@@ -21,7 +21,7 @@ export class SheetsService {
   batch(id: string, query: PaperQuery): Promise<Buffer> {
     return this.transactions.read(async (tx) => {
       const context = await this.contexts.of(tx, query);
-      const batch = await showBatch(tx, id, (await this.transactions.today(tx)).toString());
+      const batch = await showBatch(tx, id, this.transactions.today().toString());
       const codes = batch.lines.flatMap(({ proposedLots }) => proposedLots.map((l) => l.lotCode));
       const lots = await tx.lot.findMany({
         where: { code: { in: [...codes, ...batch.draws.map(({ lotCode }) => lotCode)] } },

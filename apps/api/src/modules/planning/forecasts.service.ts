@@ -106,7 +106,7 @@ export class ForecastsService {
   forecast(itemId: string, query: ForecastQuery): Promise<ForecastView> {
     return this.transactions.read(async (tx) => {
       orNotFound(await tx.item.findUnique({ where: { id: itemId } }), 'item', itemId);
-      const today = (await this.transactions.today(tx)).toString();
+      const today = this.transactions.today().toString();
       const settings = planningSettings(await loadWorkshop(tx));
       const from = query.fromDay ?? today;
       const days = query.days ?? USUAL_DAYS;

@@ -101,7 +101,7 @@ export class PlanService {
   }
 
   private async load(tx: Tx): Promise<LoadedProblem> {
-    const today = (await this.transactions.today(tx)).toString();
+    const today = this.transactions.today().toString();
     return loadProblem(tx, today, this.clock.now());
   }
 }

@@ -36,7 +36,7 @@ export class CostsService {
   /** Cost of an item as it is designed, with today's replacement prices. */
   designed(id: string): Promise<ItemCostView> {
     return this.transactions.read(async (tx) => {
-      const on = (await this.transactions.today(tx)).toString();
+      const on = this.transactions.today().toString();
       const basis = await loadBasis(tx, on);
       const item = orNotFound(basis.items.get(id), 'item', id);
       return itemCostView(item, orRefuse(designedCost(id, basis.costs)), on, basis.items);
@@ -46,7 +46,7 @@ export class CostsService {
   /** Cost of a lot as it was made, beside its design, with what it earns at today's prices. */
   made(code: string): Promise<LotCostView> {
     return this.transactions.read(async (tx) => {
-      const on = (await this.transactions.today(tx)).toString();
+      const on = this.transactions.today().toString();
       return this.lotCost(tx, code, await loadBasis(tx, on), on);
     });
   }
@@ -54,7 +54,7 @@ export class CostsService {
   /** The newest lots of pieces and boxes whose margin lies under the floor. */
   thinMargins(): Promise<LotCostView[]> {
     return this.transactions.read(async (tx) => {
-      const on = (await this.transactions.today(tx)).toString();
+      const on = this.transactions.today().toString();
       const basis = await loadBasis(tx, on);
       const priced = await tx.price.findMany({ distinct: ['itemId'], select: { itemId: true } });
       const lots = await tx.lot.findMany({

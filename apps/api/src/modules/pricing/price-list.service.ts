@@ -36,7 +36,7 @@ export class PriceListService {
   /** Every piece and box that is sold, with its price, what it costs and what that leaves. */
   list(query: PriceQuery): Promise<PriceListAnswer> {
     return this.transactions.read(async (tx) => {
-      const on = query.on ?? (await this.transactions.today(tx)).toString();
+      const on = query.on ?? this.transactions.today().toString();
       const list = query.list ?? 'counter';
       const basis = await loadBasis(tx, on);
       const prices = await allPrices(tx, list);

@@ -49,7 +49,7 @@ export class PricesService {
   price(id: string, query: PriceQuery): Promise<ItemPriceView> {
     return this.transactions.read(async (tx) => {
       const list = query.list ?? 'counter';
-      const on = await this.dayOf(tx, query);
+      const on = this.dayOf(query);
       const basis = await loadBasis(tx, on);
       const item = orNotFound(basis.items.get(id), 'item', id);
       const unitCost = orRefuse(designedCost(id, basis.costs));
@@ -110,7 +110,7 @@ export class PricesService {
   breakEven(id: string, query: BreakEvenQuery): Promise<BreakEvenView> {
     return this.transactions.read(async (tx) => {
       const list = query.list ?? 'counter';
-      const on = await this.dayOf(tx, query);
+      const on = this.dayOf(query);
       const basis = await loadBasis(tx, on);
       const item = orNotFound(basis.items.get(id), 'item', id);
       // Overhead is what the fixed cost stands for, so it isn't charged a second time.
@@ -128,8 +128,8 @@ export class PricesService {
     });
   }
 
-  private async dayOf(tx: Tx, query: PriceQuery): Promise<string> {
-    return query.on ?? (await this.transactions.today(tx)).toString();
+  private dayOf(query: PriceQuery): string {
+    return query.on ?? this.transactions.today().toString();
   }
 
   private async showHistory(
@@ -137,7 +137,7 @@ export class PricesService {
     id: string,
     list: PriceListKind | undefined,
   ): Promise<ListedPriceView[]> {
-    const today = (await this.transactions.today(tx)).toString();
+    const today = this.transactions.today().toString();
     const prices = await pricesOf(tx, id, list);
     const holding = (of: string): string | undefined =>
       inForce(historyOf(prices.filter((price) => price.list === of)), today)?.id;

@@ -1,6 +1,5 @@
 import { Injectable } from '@nestjs/common';
 import { analyseRecipe } from '../../domain/recipe';
-import type { Tx } from '../../platform/database/prisma';
 import { Transactions } from '../../platform/database/transactions';
 import { orNotFound, orRefuse } from '../../platform/problems';
 import { loadWorkshop } from '../workshop';
@@ -33,7 +32,7 @@ export class AnalysisService {
       const analysis = orRefuse(analyseRecipe({ content, book, readings, ph }));
       const { item } = version.recipe;
       const { labourRole } = version;
-      const cost = await costOfRecipe(tx, await this.day(tx), { ...item, labourRole }, content);
+      const cost = await costOfRecipe(tx, this.day(), { ...item, labourRole }, content);
       return analysisView(analysis, content, cost);
     });
   }
@@ -43,12 +42,12 @@ export class AnalysisService {
       const { item, content, book } = await readDraft(tx, dto.itemId, dto.recipe);
       const analysis = orRefuse(analyseRecipe({ content, book, readings: [], ph: null }));
       const labourRole = dto.recipe.labourRole ?? null;
-      const cost = await costOfRecipe(tx, await this.day(tx), { ...item, labourRole }, content);
+      const cost = await costOfRecipe(tx, this.day(), { ...item, labourRole }, content);
       return analysisView(analysis, content, cost);
     });
   }
 
-  private async day(tx: Tx): Promise<string> {
-    return (await this.transactions.today(tx)).toString();
+  private day(): string {
+    return this.transactions.today().toString();
   }
 }

@@ -80,7 +80,7 @@ export class ScanService {
     const { role } = currentActor();
     return this.transactions.read(async (tx) => {
       const workshop = await loadWorkshop(tx);
-      const today = await this.transactions.today(tx);
+      const today = this.transactions.today();
       const read = recogniseScan(text, {
         today,
         lotPattern: workshop.codePattern,

@@ -20,7 +20,7 @@ export class StockValueService {
   /** What lies in the store and what it is worth, with what goes nowhere and what runs out. */
   report(query: StockValueQuery): Promise<StockValueView> {
     return this.transactions.read(async (tx) => {
-      const on = (await this.transactions.today(tx)).toString();
+      const on = this.transactions.today().toString();
       const lots = await loadStock(tx, this.clock.now(), query.kind ?? null);
       const report = stockReport(lots, on, {
         slowAfterDays: query.slowAfterDays ?? SLOW_AFTER_DAYS,

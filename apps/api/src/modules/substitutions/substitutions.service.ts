@@ -43,7 +43,7 @@ export class SubstitutionsService {
       const changed = await analyseBoth(tx, content, dto.itemId, lot);
       const compared = compareSubstitution(changed.before, changed.after);
       const planned = plannedOf(batch.plan, dto.itemId, line.quantity);
-      const usable = checkUsable(lot, await this.transactions.today(tx));
+      const usable = checkUsable(lot, this.transactions.today());
       return {
         originalName: original.name,
         substituteName: lot.itemName,

@@ -35,7 +35,7 @@ export class WhatIfService {
     list: PriceListKind,
     itemIds?: readonly string[],
   ): Promise<WhatIfView> {
-    const on = (await this.transactions.today(tx)).toString();
+    const on = this.transactions.today().toString();
     const basis = await loadBasis(tx, on);
     const { sold, skipped } = soldItems(basis, await allPrices(tx, list), list, itemIds);
     const read = scenarios.map(({ name, changes }): Scenario => ({

@@ -1,8 +1,9 @@
 import { Injectable } from '@nestjs/common';
 import { Temporal } from 'temporal-polyfill';
-import { DEFAULT_LOT_PATTERN } from '../../domain/identification';
 import { Clock } from '../clock/clock';
-import { findReplay, storeReplay } from '../idempotency/replay';
+import { findReplay } from '../idempotency/replay';
+import type { JournalLine } from '../journal/journal';
+import { closeBooking } from './close-booking';
 import {
   type Actor,
   currentActor,
@@ -18,9 +19,8 @@ import { Turnstile } from './turnstile';
 export interface By extends Actor {
   readonly at: Date;
   readonly today: Temporal.PlainDate;
-  readonly timeZone: string;
-  /** How this workshop's lots are called. */
-  readonly codePattern: string;
+  /** What the journal is going to say of the booking. */
+  readonly journal: JournalLine[];
 }
 
 const MAX_ATTEMPTS = 12;
@@ -79,9 +79,9 @@ export class Transactions {
     if (earlier !== undefined) return earlier as T;
     try {
       return await this.inTransaction(async (tx) => {
-        const by = await this.by(tx);
+        const by = this.by();
         const answer = await work(tx, by);
-        if (claim !== undefined) await storeReplay(tx, claim, by, answer);
+        await closeBooking(tx, by, claim, answer);
         return answer;
       });
     } catch (error) {
@@ -117,8 +117,8 @@ export class Transactions {
   }
 
   /** The workshop's day at this moment. */
-  async today(tx: Tx): Promise<Temporal.PlainDate> {
-    return dayAt(this.clock.now(), (await workshopOf(tx)).timeZone);
+  today(): Temporal.PlainDate {
+    return dayAt(this.clock.now(), currentActor().workshop.timeZone);
   }
 
   private async replayOf(claim: IdempotencyClaim | undefined): Promise<object | undefined> {
@@ -126,20 +126,12 @@ export class Transactions {
     return findReplay(this.database.client, claim, currentActor().userId);
   }
 
-  private async by(tx: Tx): Promise<By> {
+  private by(): By {
+    const actor = currentActor();
     const at = this.clock.now();
-    const workshop = await workshopOf(tx);
-    return { ...currentActor(), ...workshop, at, today: dayAt(at, workshop.timeZone) };
+    return { ...actor, at, today: dayAt(at, actor.workshop.timeZone), journal: [] };
   }
 }
 
 const dayAt = (at: Date, timeZone: string): Temporal.PlainDate =>
   Temporal.Instant.fromEpochMilliseconds(at.getTime()).toZonedDateTimeISO(timeZone).toPlainDate();
-
-const workshopOf = async (tx: Tx): Promise<{ timeZone: string; codePattern: string }> => {
-  const workshop = await tx.workshop.findUnique({
-    where: { id: 1 },
-    select: { timeZone: true, codePattern: true },
-  });
-  return workshop ?? { timeZone: 'UTC', codePattern: DEFAULT_LOT_PATTERN };
-};

@@ -2,6 +2,14 @@ import type { Tx } from '../database/prisma';
 import { RefusalError } from '../problems/refusal-error';
 import type { IdempotencyClaim } from '../requests/request-context';
 
+interface Stored {
+  readonly userId: string;
+  readonly method: string;
+  readonly path: string;
+  readonly bodyHash: string;
+  readonly body: object;
+}
+
 /**
  * The stored answer of an earlier request under the same key, if there is one.
  * @throws RefusalError when the key was used for something else.
@@ -11,8 +19,10 @@ export const findReplay = async (
   claim: IdempotencyClaim,
   userId: string,
 ): Promise<object | undefined> => {
-  const earlier = await tx.idempotentRequest.findUnique({ where: { key: claim.key } });
-  if (earlier === null) return undefined;
+  const [earlier] = await tx.$queryRaw<Stored[]>`
+    SELECT user_id AS "userId", method, path, body_hash AS "bodyHash", body
+    FROM idempotent_request WHERE key = ${claim.key}`;
+  if (earlier === undefined) return undefined;
   const same =
     earlier.userId === userId &&
     earlier.method === claim.method &&
@@ -24,25 +34,5 @@ export const findReplay = async (
       detail: 'This Idempotency-Key was used for another request. Send a new key.',
     });
   }
-  return earlier.body as object;
-};
-
-export const storeReplay = async (
-  tx: Tx,
-  claim: IdempotencyClaim,
-  by: { userId: string; at: Date },
-  answer: object,
-): Promise<void> => {
-  await tx.idempotentRequest.create({
-    data: {
-      key: claim.key,
-      userId: by.userId,
-      method: claim.method,
-      path: claim.path,
-      bodyHash: claim.bodyHash,
-      status: claim.status,
-      body: answer,
-      createdAt: by.at,
-    },
-  });
+  return earlier.body;
 };

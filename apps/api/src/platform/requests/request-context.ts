@@ -1,4 +1,5 @@
 import { AsyncLocalStorage } from 'node:async_hooks';
+import { DEFAULT_LOT_PATTERN } from '../../domain/identification';
 
 export type Role = 'owner' | 'maker' | 'seller' | 'auditor';
 
@@ -8,7 +9,19 @@ export interface Actor {
   readonly userName: string;
   readonly role: Role;
   readonly fromAddress: string | null;
+  readonly workshop: WorkshopHabits;
 }
+
+/** What every booking needs to know of the workshop, as it was when the request came in. */
+export interface WorkshopHabits {
+  /** IANA time zone in which its days begin and end. */
+  readonly timeZone: string;
+  /** How its lots are called. */
+  readonly codePattern: string;
+}
+
+/** Of a workshop whose settings nobody has looked at yet. */
+export const NEW_WORKSHOP: WorkshopHabits = { timeZone: 'UTC', codePattern: DEFAULT_LOT_PATTERN };
 
 /** The request's promise to happen once; see `Transactions.book`. */
 export interface IdempotencyClaim {
