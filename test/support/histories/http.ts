@@ -72,9 +72,18 @@ export class Hand {
       },
     });
     sent.end(said);
-    const [answer] = (await once(sent, 'response')) as [IncomingMessage];
-    const chunks: Buffer[] = [];
-    for await (const chunk of answer) chunks.push(chunk as Buffer);
-    return { status: answer.statusCode ?? 0, text: Buffer.concat(chunks).toString('utf8') };
+    try {
+      const [answer] = (await once(sent, 'response')) as [IncomingMessage];
+      const chunks: Buffer[] = [];
+      for await (const chunk of answer) chunks.push(chunk as Buffer);
+      return { status: answer.statusCode ?? 0, text: Buffer.concat(chunks).toString('utf8') };
+    } catch (error) {
+      // The service closed a connection that was idle just as this was sent on it: it was not read.
+      if (sent.reusedSocket && isReset(error)) return this.exchange(method, path, body, key);
+      throw error;
+    }
   }
 }
+
+const isReset = (error: unknown): boolean =>
+  error instanceof Error && Reflect.get(error, 'code') === 'ECONNRESET';

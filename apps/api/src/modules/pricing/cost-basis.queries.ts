@@ -56,12 +56,17 @@ interface LastPaid {
 }
 
 /** What one gram or piece cost when it was last accepted from a supplier. */
-const loadLastPaid = async (tx: Tx, day: string): Promise<Map<string, Decimal>> => {
+const loadLastPaid = async (
+  tx: Tx,
+  day: string,
+  itemIds: readonly string[],
+): Promise<Map<string, Decimal>> => {
   const rows = await tx.$queryRaw<LastPaid[]>`
     SELECT DISTINCT ON (line.item_id) line.item_id AS "itemId",
       (line.price / line.quantity)::text AS "unitPrice"
     FROM delivery_line line JOIN delivery ON delivery.id = line.delivery_id
-    WHERE line.accepted AND delivery.received_on <= ${day}::date
+    WHERE line.item_id = ANY(${[...itemIds]}::uuid[]) AND line.accepted
+      AND delivery.received_on <= ${day}::date
     ORDER BY line.item_id, delivery.received_on DESC, delivery.received_at DESC`;
   return new Map(rows.map(({ itemId, unitPrice }) => [itemId, new Decimal(unitPrice)]));
 };
@@ -83,16 +88,29 @@ const factsOf = (version: StoredRecipe): RecipeFacts => {
   return orRefuse(recipeFacts(item.id, scalableOf(version), labour, item.kind === 'piece'));
 };
 
-export const loadBasis = async (tx: Tx, day: string): Promise<LoadedBasis> => {
+/**
+ * @param itemIds what costs are asked of and everything inside it; without, all that there is
+ */
+export const loadBasis = async (
+  tx: Tx,
+  day: string,
+  itemIds?: readonly string[],
+): Promise<LoadedBasis> => {
   const workshop = await loadWorkshop(tx);
-  const items = await tx.item.findMany();
-  const lastPaid = await loadLastPaid(tx, day);
+  const items = await tx.item.findMany({
+    where: itemIds === undefined ? {} : { id: { in: [...itemIds] } },
+  });
+  const lastPaid = await loadLastPaid(
+    tx,
+    day,
+    items.map(({ id }) => id),
+  );
   const prices = new Map<string, UnitPrice>();
   for (const item of items) {
     const price = priceOfItem(item, lastPaid.get(item.id));
     if (price) prices.set(item.id, price);
   }
-  const versions = await loadNewestRecipes(tx);
+  const versions = await loadNewestRecipes(tx, itemIds);
   const recipes = new Map(versions.map((version) => [version.recipe.itemId, version]));
   const costs: CostBasis = {
     day,

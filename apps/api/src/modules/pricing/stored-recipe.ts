@@ -13,9 +13,10 @@ const included = {
 
 export type StoredRecipe = Prisma.RecipeVersionGetPayload<{ include: typeof included }>;
 
-/** The newest version of each item's recipe: what is made from now on. */
-export const loadNewestRecipes = (tx: Tx): Promise<StoredRecipe[]> =>
+/** The newest version of each item's recipe, or of some items': what is made from now on. */
+export const loadNewestRecipes = (tx: Tx, itemIds?: readonly string[]): Promise<StoredRecipe[]> =>
   tx.recipeVersion.findMany({
+    ...(itemIds === undefined ? {} : { where: { recipe: { itemId: { in: [...itemIds] } } } }),
     distinct: ['recipeId'],
     orderBy: [{ recipeId: 'asc' }, { number: 'desc' }],
     include: included,

@@ -32,7 +32,7 @@ export class AnalysisService {
       const analysis = orRefuse(analyseRecipe({ content, book, readings, ph }));
       const { item } = version.recipe;
       const { labourRole } = version;
-      const cost = await costOfRecipe(tx, this.day(), { ...item, labourRole }, content);
+      const cost = await costOfRecipe(tx, this.day(), { ...item, labourRole }, content, book);
       return analysisView(analysis, content, cost);
     });
   }
@@ -42,7 +42,7 @@ export class AnalysisService {
       const { item, content, book } = await readDraft(tx, dto.itemId, dto.recipe);
       const analysis = orRefuse(analyseRecipe({ content, book, readings: [], ph: null }));
       const labourRole = dto.recipe.labourRole ?? null;
-      const cost = await costOfRecipe(tx, this.day(), { ...item, labourRole }, content);
+      const cost = await costOfRecipe(tx, this.day(), { ...item, labourRole }, content, book);
       return analysisView(analysis, content, cost);
     });
   }

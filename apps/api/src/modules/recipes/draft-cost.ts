@@ -5,7 +5,7 @@ import {
   totalCost,
   type CostBasis,
 } from '../../domain/costing';
-import type { RecipeContent } from '../../domain/recipe';
+import type { RecipeBook, RecipeContent } from '../../domain/recipe';
 import type { Refused } from '../../domain/refusals';
 import { ZERO } from '../../domain/units';
 import { moneyText } from '../../platform/database/decimals';
@@ -30,9 +30,10 @@ export const costOfRecipe = async (
   day: string,
   item: Costed,
   content: RecipeContent,
+  book: RecipeBook,
 ): Promise<DesignedCostView> => {
   const per = item.unit === 'pc' ? 'pc' : 'kg';
-  const basis = await basisOrRefusal(tx, day);
+  const basis = await basisOrRefusal(tx, day, [item.id, ...book.keys()]);
   if ('refusal' in basis) return missing(per, basis.refusal, new Map());
   const labour = [{ role: item.labourRole ?? USUAL_ROLE, minutes: content.labourMinutes ?? ZERO }];
   const scalable = { ...content, cavitiesPerTray: null };
@@ -51,9 +52,9 @@ type Basis =
   | { readonly refusal: Refused };
 
 /** A recipe elsewhere that can't be read must not keep this one from being analysed. */
-const basisOrRefusal = async (tx: Tx, day: string): Promise<Basis> => {
+const basisOrRefusal = async (tx: Tx, day: string, itemIds: readonly string[]): Promise<Basis> => {
   try {
-    const { costs, items } = await loadBasis(tx, day);
+    const { costs, items } = await loadBasis(tx, day, itemIds);
     return { costs, names: new Map([...items.values()].map((item) => [item.id, item.name])) };
   } catch (error) {
     if (error instanceof RefusalError) return { refusal: error.refusal };

@@ -76,7 +76,9 @@ const refuseUnknownTimeZone = (timeZone: string | undefined): void => {
 };
 
 /** The one row of the workshop, made when it is missing. */
-export const loadWorkshop = (tx: Tx): Promise<Workshop> =>
+export const loadWorkshop = async (tx: Tx): Promise<Workshop> =>
+  (await tx.workshop.findUnique({ where: { id: 1 } })) ??
+  // Two may find it missing at once.
   tx.workshop.upsert({ where: { id: 1 }, create: { id: 1, ...newWorkshop }, update: {} });
 
 @Injectable()

@@ -1,6 +1,7 @@
 import { PrismaPg } from '@prisma/adapter-pg';
 import { Pool } from 'pg';
 import { Prisma, PrismaClient } from '../../generated/prisma/client';
+import { PlannedOnce } from './planned-once';
 
 /** The handle of a running transaction. Repositories take it first and hold no client. */
 export type Tx = Prisma.TransactionClient;
@@ -26,5 +27,10 @@ export const connect = (url: string, poolSize = 10): PrismaClient => {
   pool.on('connect', (client) => {
     client.on('error', () => undefined);
   });
-  return new PrismaClient({ adapter: new PrismaPg(pool, { disposeExternalPool: true }) });
+  return new PrismaClient({
+    adapter: new PrismaPg(pool, {
+      disposeExternalPool: true,
+      statementNameGenerator: new PlannedOnce().nameOf,
+    }),
+  });
 };
