@@ -3585,6 +3585,18 @@ export interface components {
              */
             per100g: string | null;
         };
+        EnergyView: {
+            /**
+             * Format: decimal
+             * @description kJ in 100 g, by the factors of Regulation (EU) 1169/2011
+             */
+            kJ: string;
+            /**
+             * Format: decimal
+             * @description kcal in 100 g, by factors of its own
+             */
+            kcal: string;
+        };
         ChocolateShareView: {
             /** Format: decimal */
             chocolatePercent: string;
@@ -3617,6 +3629,8 @@ export interface components {
             /** @description Absent ones are left out */
             allergens: components["schemas"]["DesignedAllergenView"][];
             nutrition: components["schemas"]["NutrientView"][];
+            /** @description Null: a nutrient that counts isn’t known */
+            energy: components["schemas"]["EnergyView"] | null;
             chocolateShare: components["schemas"]["ChocolateShareView"] | null;
             cost: components["schemas"]["DesignedCostView"];
             cautions: components["schemas"]["CautionView"][];

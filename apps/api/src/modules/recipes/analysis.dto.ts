@@ -233,6 +233,17 @@ export class DesignedCostView {
   missing: string | null;
 }
 
+export class EnergyView {
+  @DecimalText({
+    places: 1,
+    description: 'kJ in 100 g, by the factors of Regulation (EU) 1169/2011',
+  })
+  kJ: string;
+
+  @DecimalText({ places: 1, description: 'kcal in 100 g, by factors of its own' })
+  kcal: string;
+}
+
 export class AnalysisView {
   @Nested(() => CompositionView)
   composition: CompositionView;
@@ -251,6 +262,12 @@ export class AnalysisView {
 
   @ListOf(() => NutrientView)
   nutrition: NutrientView[];
+
+  @Nested(() => EnergyView, {
+    nullable: true,
+    description: 'Null: a nutrient that counts isn’t known',
+  })
+  energy: EnergyView | null;
 
   @Nested(() => ChocolateShareView, { nullable: true })
   chocolateShare: ChocolateShareView | null;

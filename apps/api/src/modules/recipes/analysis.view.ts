@@ -7,6 +7,7 @@ import {
   totalPolyolsG,
   totalSugarsG,
 } from '../../domain/composition';
+import { energyOf } from '../../domain/nutrition';
 import type { RecipeAnalysis, RecipeContent } from '../../domain/recipe';
 import { NUTRIENTS } from '../../domain/specification';
 import { Decimal } from '../../domain/units';
@@ -15,6 +16,7 @@ import type {
   AnalysisView,
   CompositionView,
   DesignedCostView,
+  EnergyView,
   NamedFigureView,
   NutrientView,
   ShelfLifeView,
@@ -103,6 +105,11 @@ const nutritionView = ({ nutrition }: RecipeAnalysis): NutrientView[] =>
     per100g: nutrition?.[nutrient]?.toFixed(3) ?? null,
   }));
 
+const energyView = ({ nutrition }: RecipeAnalysis): EnergyView | null => {
+  const energy = nutrition && energyOf(nutrition);
+  return energy && { kJ: energy.kJ.toFixed(1), kcal: energy.kcal.toFixed(1) };
+};
+
 export const analysisView = (
   analysis: RecipeAnalysis,
   content: RecipeContent,
@@ -124,6 +131,7 @@ export const analysisView = (
     shelfLife: shelfLifeView(analysis, content),
     allergens: analysis.allergens.map((row) => ({ ...row, from: [...row.from] })),
     nutrition: nutritionView(analysis),
+    energy: energyView(analysis),
     chocolateShare: share && {
       chocolatePercent: share.chocolatePercent.toFixed(2),
       enough: share.enough,

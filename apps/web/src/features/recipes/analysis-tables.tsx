@@ -76,6 +76,14 @@ export const AnalysisTables = ({ analysis }: { readonly analysis: AnalysisView }
       )}
       <details>
         <summary>{t('nutrition')}</summary>
+        <p>
+          {analysis.energy === null
+            ? t('energyUnknown')
+            : t('energy', {
+                kilojoules: formats.number(analysis.energy.kJ, 0),
+                kilocalories: formats.number(analysis.energy.kcal, 0),
+              })}
+        </p>
         <DataTable
           caption={t('nutrition')}
           rows={analysis.nutrition}

@@ -77,6 +77,14 @@ export const recipeMessages = catalogue('recipes', {
   perPc: ['each', 'l’unité'],
   balance: ['Balance (common practice)', 'Équilibre (usages)'],
   range: ['{{low}}–{{high}}', '{{low}}–{{high}}'],
+  energy: [
+    'Energy in 100 g: {{kilojoules}} kJ, {{kilocalories}} kcal',
+    'Énergie dans 100 g : {{kilojoules}} kJ, {{kilocalories}} kcal',
+  ],
+  energyUnknown: [
+    'Energy: not known, as an ingredient does not state all that counts',
+    'Énergie : inconnue, un ingrédient n’indique pas tout ce qui compte',
+  ],
   nutrition: ['Nutrition per 100 g', 'Valeurs nutritionnelles pour 100 g'],
   notStated: ['not stated', 'non indiqué'],
   chocolate: ['Chocolate share', 'Part de chocolat'],
