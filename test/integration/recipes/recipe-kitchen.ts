@@ -49,6 +49,7 @@ export interface Analysis {
     readonly limits: readonly { readonly kind: string; readonly rules: boolean }[];
   };
   readonly allergens: readonly { readonly allergen: string; readonly presence: string }[];
+  readonly energy: { readonly kJ: string; readonly kcal: string } | null;
   readonly cost: { readonly costPerUnit: string | null; readonly missing: string | null };
   readonly cautions: readonly { readonly code: string }[];
 }

@@ -1,5 +1,6 @@
 import { startTestService, type TestService } from '../../support/service/test-service';
 import { addItem, addSupplier } from '../../support/workshop/fixtures';
+import { addIngredient } from '../../support/workshop/label-kitchen';
 import { type Analysis, genericItems, line, type Version } from './recipe-kitchen';
 
 const KEYS = [
@@ -8,13 +9,14 @@ const KEYS = [
 
 let service: TestService;
 let items: Record<(typeof KEYS)[number], string>;
+let supplierId: string;
 let ganache: string;
 let piece: string;
 let box: string;
 
 beforeAll(async () => {
   service = await startTestService();
-  await addSupplier(service);
+  supplierId = (await addSupplier(service)).id;
   items = await genericItems(service, KEYS);
   ganache = (await addItem(service, { name: 'Trial ganache', kind: 'filling' })).id;
   piece = (await addItem(service, { name: 'Trial dome', kind: 'piece' })).id;
@@ -58,6 +60,22 @@ describe('a draft', () => {
     );
     const none = await service.as.auditor.get(`/items/${ganache}/recipes`).expect(200);
     expect(none.body).toEqual([]);
+  });
+
+  it('says the energy of 100 g once every ingredient states its nutrients', async () => {
+    const nutrition = { fat: '40', saturates: '24', carbohydrate: '45', sugars: '38', fibre: '5' };
+    const ingredient = { names: { en: 'dark chocolate' } };
+    const dark = await addIngredient(service, supplierId, 'Dark', {
+      ingredient,
+      nutrition: { ...nutrition, protein: '8', salt: '0.02' },
+    });
+    const whole = await analyse(ganache, { lines: [line(dark, '500')] });
+    // Regulation (EU) 1169/2011, Annex XIV: 40 × 37 + 45 × 17 + 8 × 17 + 5 × 8 kJ, 9, 4, 4, 2 kcal.
+    expect(whole.energy).toEqual({ kJ: '2421.0', kcal: '582.0' });
+    const mixed = await analyse(ganache, {
+      lines: [line(dark, '500'), line(items['tea-leaf'], '5')],
+    });
+    expect(mixed.energy).toBeNull();
   });
 
   it('makes no date of an estimate', async () => {
