@@ -1,6 +1,7 @@
-import { Button, Modal } from '@mantine/core';
+import { Button } from '@mantine/core';
 import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
+import { Dialog } from '../../shared/kit/dialog';
 import { api, must } from '../../api/client';
 import { useRead } from '../../api/use-api';
 import { useSession } from '../../app/session';
@@ -48,7 +49,7 @@ const SwitchPerson = ({ onClose }: { readonly onClose: () => void }) => {
     window.location.assign('/');
   };
   return (
-    <Modal opened onClose={onClose} title={t('switchTitle')}>
+    <Dialog onClose={onClose} title={t('switchTitle')}>
       <form
         className="stack"
         onSubmit={(event) => {
@@ -94,7 +95,7 @@ const SwitchPerson = ({ onClose }: { readonly onClose: () => void }) => {
           </Button>
         </div>
       </form>
-    </Modal>
+    </Dialog>
   );
 };
 

@@ -32,7 +32,12 @@ export const BatchDraws = (props: { readonly batch: Batch; readonly mayBook: boo
           {
             key: 'item',
             title: t('item'),
-            cell: (draw) => draw.itemName,
+            cell: (draw) => (
+              <>
+                {draw.itemName}
+                {draw.reason !== null && <div className="quiet">{draw.reason}</div>}
+              </>
+            ),
             text: (draw) => draw.itemName,
           },
           {

@@ -1,35 +1,18 @@
 import { useState } from 'react';
-import type { components } from '../../api/schema';
 import { useFormats } from '../../shared/formats/use-formats';
-import { compareExact, subtractExact } from '../../shared/formats/exact';
 import { useMessages } from '../../shared/language/catalogue';
-import { useServiceWords } from '../../shared/language/words';
 import { DecimalField } from '../../shared/kit/decimal-field';
 import { EditDialog } from '../../shared/kit/edit-dialog';
-import { ChoiceField, OneOf, TextField } from '../../shared/kit/fields';
+import { OneOf, TextField } from '../../shared/kit/fields';
+import { ProblemNotice } from '../../shared/kit/problem-notice';
 import { batchMessages } from '../../shared/batches/messages';
+import { type DrawForm, drawBody, restOf, startOf } from './draw-form';
+import { type Line, useDrawnLot } from './drawn-lot';
+import { ForeignLot } from './foreign-lot';
+import { useSubstitution } from './substitution';
+import { substitutionMessages } from './substitution-messages';
 import { useBatchBooking, type Batch } from './use-batch-booking';
-
-type Line = components['schemas']['BatchLineView'];
-type Role = NonNullable<components['schemas']['DrawDto']['role']>;
-
-const ROLES: readonly Role[] = [
-  'base',
-  'infusion',
-  'shell',
-  'filling',
-  'cap',
-  'decoration',
-  'slot',
-  'packaging',
-  'rework',
-];
-
-const restOf = (line: Line | undefined): string => {
-  if (line === undefined) return '';
-  const rest = subtractExact(line.plannedQuantity, line.drawnQuantity);
-  return compareExact(rest, '0') > 0 ? rest : '';
-};
+import { useStillMissing } from './use-still-missing';
 
 const LotChoice = (props: {
   readonly line: Line;
@@ -61,46 +44,50 @@ const LotChoice = (props: {
 
 interface Props {
   readonly batch: Batch;
-  /** The recipe's line, or nothing for something outside the recipe. */
+  /** The recipe's line, or nothing for a lot that was scanned. */
   readonly line: Line | undefined;
-  /** A lot that was scanned. */
   readonly scannedLot: string | undefined;
   readonly onClose: () => void;
 }
 
-/** Weighs in from one lot; the lot that expires first is chosen until a person says otherwise. */
-export const DrawDialog = ({ batch, line, scannedLot, onClose }: Props) => {
+/**
+ * Weighs in from one lot; the lot that expires first is chosen until a person says otherwise. A lot
+ * of another item is compared with what it stands in for, and taken only when that was accepted.
+ */
+export const DrawDialog = ({ batch, line: opened, scannedLot, onClose }: Props) => {
   const t = useMessages(batchMessages);
-  const word = useServiceWords();
+  const s = useMessages(substitutionMessages);
   const formats = useFormats();
   const book = useBatchBooking(batch);
-  const [lotCode, setLotCode] = useState(scannedLot ?? line?.proposedLots[0]?.lotCode ?? '');
-  const [quantity, setQuantity] = useState(
-    scannedLot === undefined && line?.unit === 'pc' ? restOf(line) : '',
+  const [form, setForm] = useState<DrawForm>(() => startOf(opened, scannedLot));
+  const put = (change: Partial<DrawForm>): void => setForm((now) => ({ ...now, ...change }));
+  const drawn = useDrawnLot(batch, opened, form.lotCode);
+  const { foreign } = drawn;
+  const compared = useSubstitution(
+    batch.id,
+    foreign === undefined ? '' : form.insteadOf,
+    foreign?.code ?? '',
   );
-  const [role, setRole] = useState<string>(line?.role ?? '');
-  const [reason, setReason] = useState('');
-  const unit = line?.unit ?? 'g';
-  const proposed = line?.proposedLots.some((lot) => lot.lotCode === lotCode) ?? false;
+  const missing = useStillMissing(form, drawn, compared.data);
+  const instead = batch.lines.find(({ itemId }) => itemId === form.insteadOf);
+  const line = foreign === undefined ? drawn.line : instead;
+  const unit = foreign?.unit ?? line?.unit ?? 'g';
+  const proposed = line?.proposedLots.some(({ lotCode }) => lotCode === form.lotCode) ?? false;
   const rest = restOf(line);
   return (
     <EditDialog
-      title={t('drawTitle', { item: line?.itemName ?? lotCode })}
+      title={t('drawTitle', { item: drawn.line?.itemName ?? foreign?.itemName ?? form.lotCode })}
       confirm={t('draw')}
       size="lg"
       onClose={onClose}
+      ready={missing.check}
       onSave={() =>
         book(
           '/api/batches/{id}/draws',
-          {
-            lotCode,
-            quantity,
-            ...(role === '' ? {} : { role: role as Role }),
-            ...(reason === '' ? {} : { reason }),
-          },
+          drawBody(form, line),
           t('drawLabel', {
-            quantity: formats.quantity(quantity, unit),
-            lot: lotCode,
+            quantity: formats.quantity(form.quantity, unit),
+            lot: form.lotCode,
             batch: batch.code,
           }),
         )
@@ -108,46 +95,48 @@ export const DrawDialog = ({ batch, line, scannedLot, onClose }: Props) => {
     >
       {(errors) => (
         <>
-          {line !== undefined && line.proposedLots.length > 0 && (
-            <LotChoice line={line} lotCode={lotCode} onChange={setLotCode} />
+          {opened !== undefined && opened.proposedLots.length > 0 && (
+            <LotChoice
+              line={opened}
+              lotCode={form.lotCode}
+              onChange={(lotCode) => put({ lotCode })}
+            />
           )}
-          {line?.proposedLots.length === 0 && <p className="caution">{t('noLots')}</p>}
+          {opened?.proposedLots.length === 0 && <p className="caution">{t('noLots')}</p>}
           <TextField
             label={t('otherLot')}
-            value={proposed ? '' : lotCode}
+            value={proposed && opened !== undefined ? '' : form.lotCode}
             maxLength={40}
-            onChange={setLotCode}
-            error={errors['lotCode']}
+            onChange={(lotCode) => put({ lotCode })}
+            error={errors['lotCode'] ?? missing.errors['lotCode']}
           />
+          {drawn.looking && (
+            <p className="quiet" role="status">
+              {s('looking')}
+            </p>
+          )}
+          <ProblemNotice error={drawn.error} />
+          {foreign !== undefined && (
+            <ForeignLot
+              lot={foreign}
+              lines={batch.lines}
+              opened={opened}
+              compared={compared}
+              form={form}
+              put={put}
+              errors={{ ...missing.errors, ...errors }}
+            />
+          )}
           <DecimalField
             label={t('quantity')}
             unit={unit}
             weigh={unit === 'g'}
             hint={rest === '' ? undefined : `${t('planned')}: ${formats.quantity(rest, unit)}`}
-            value={quantity}
-            onChange={setQuantity}
+            value={form.quantity}
+            onChange={(quantity) => put({ quantity })}
             error={errors['quantity']}
             required
           />
-          {line === undefined && (
-            <>
-              <p className="quiet">{t('outsideLead')}</p>
-              <ChoiceField
-                label={t('role')}
-                value={role}
-                empty="–"
-                onChange={setRole}
-                error={errors['role']}
-                choices={ROLES.map((one) => ({ value: one, label: word(one) }))}
-              />
-              <TextField
-                label={t('outsideRecipe')}
-                value={reason}
-                onChange={setReason}
-                error={errors['reason']}
-              />
-            </>
-          )}
         </>
       )}
     </EditDialog>

@@ -46,11 +46,6 @@ export const batchMessages = catalogue('batches', {
   otherLot: ['Another lot: scan or type its code', 'Autre lot : scanner ou saisir son code'],
   role: ['As', 'Comme'],
   quantity: ['Quantity', 'Quantité'],
-  outsideRecipe: ['Why something outside the recipe', 'Pourquoi un produit hors recette'],
-  outsideLead: [
-    'Only for something that is not in the recipe.',
-    'Seulement pour un produit hors recette.',
-  ],
   drawTitle: ['Weigh in {{item}}', 'Peser {{item}}'],
   drawLabel: [
     '{{quantity}} of lot {{lot}} into {{batch}}',
@@ -156,8 +151,4 @@ export const batchMessages = catalogue('batches', {
     'Aucun lot n’a changé : un seul lot suffit.',
   ],
   splitLabel: ['{{batch}} split', '{{batch}} séparée'],
-  correction: [
-    'Something was written down wrongly? Put a draw back, or ask the owner for a correction.',
-    'Une erreur de saisie ? Remettez le prélèvement, ou demandez une correction au propriétaire.',
-  ],
 });

@@ -20,6 +20,8 @@ interface Props<R> {
   /** File name of the CSV, without its ending; none is offered without it. */
   readonly csvName?: string;
   readonly empty?: ReactNode;
+  /** Few short columns that are compared across: it stays a table on a phone too. */
+  readonly small?: boolean;
 }
 
 interface Order {
@@ -69,7 +71,8 @@ const Head = <R,>(props: {
 };
 
 /** A register: sortable, readable on a phone (each row becomes a card), savable as CSV. */
-export const DataTable = <R,>({ caption, columns, rows, rowKey, csvName, empty }: Props<R>) => {
+export const DataTable = <R,>(props: Props<R>) => {
+  const { caption, columns, rows, rowKey, csvName, empty, small = false } = props;
   const t = useMessages(kitMessages);
   const [order, setOrder] = useState<Order>();
   const sorted = useMemo(() => inOrder(rows, columns, order), [rows, columns, order]);
@@ -80,7 +83,7 @@ export const DataTable = <R,>({ caption, columns, rows, rowKey, csvName, empty }
   };
   return (
     <div className="table-frame">
-      <table className="register">
+      <table className={small ? 'register register-small' : 'register'}>
         <caption className="unseen">{caption}</caption>
         <thead>
           <tr>

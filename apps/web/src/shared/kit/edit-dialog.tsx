@@ -1,5 +1,6 @@
-import { Button, Modal } from '@mantine/core';
+import { Button } from '@mantine/core';
 import { useState, type ReactNode } from 'react';
+import { Dialog } from './dialog';
 import { fieldErrors, ProblemError } from '../../api/problem';
 import { useMessages } from '../language/catalogue';
 import { kitMessages } from './messages';
@@ -13,19 +14,23 @@ interface Props {
   readonly confirm?: string;
   readonly size?: 'md' | 'lg' | 'xl';
   readonly onClose: () => void;
+  /** Says at its own fields what is still missing; nothing is sent until it answers yes. */
+  readonly ready?: () => boolean;
   /** Resolves when it is kept; what it throws is shown at the fields and in the dialog. */
   readonly onSave: () => Promise<unknown>;
   readonly children: (errors: Errors) => ReactNode;
 }
 
 /** A form in a dialog: saves, closes, or says at the field what is not right. */
-export const EditDialog = ({ title, confirm, size = 'md', onClose, onSave, children }: Props) => {
+export const EditDialog = (props: Props) => {
+  const { title, confirm, size = 'md', onClose, onSave, children } = props;
   useFocusBack();
   const t = useMessages(kitMessages);
   const [error, setError] = useState<unknown>();
   const [working, setWorking] = useState(false);
   const errors = error instanceof ProblemError ? fieldErrors(error.problem) : {};
   const save = async (): Promise<void> => {
+    if (props.ready?.() === false) return;
     setWorking(true);
     setError(undefined);
     try {
@@ -37,7 +42,7 @@ export const EditDialog = ({ title, confirm, size = 'md', onClose, onSave, child
     }
   };
   return (
-    <Modal opened onClose={onClose} title={title} size={size}>
+    <Dialog onClose={onClose} title={title} size={size}>
       <form
         className="stack"
         noValidate
@@ -57,6 +62,6 @@ export const EditDialog = ({ title, confirm, size = 'md', onClose, onSave, child
           </Button>
         </div>
       </form>
-    </Modal>
+    </Dialog>
   );
 };

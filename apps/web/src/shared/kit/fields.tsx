@@ -1,5 +1,5 @@
 import { NativeSelect, Textarea, TextInput } from '@mantine/core';
-import { useState, type ReactNode } from 'react';
+import { useId, useState, type ReactNode } from 'react';
 
 export interface FieldProps {
   readonly label: string;
@@ -80,17 +80,31 @@ export const TickField = (props: {
   readonly checked: boolean;
   readonly onChange: (checked: boolean) => void;
   readonly disabled?: boolean;
-}) => (
-  <label className="tick">
-    <input
-      type="checkbox"
-      checked={props.checked}
-      disabled={props.disabled === true}
-      onChange={(event) => props.onChange(event.currentTarget.checked)}
-    />
-    <span>{props.label}</span>
-  </label>
-);
+  readonly error?: string | undefined;
+}) => {
+  const errorId = useId();
+  const wrong = props.error !== undefined;
+  return (
+    <div>
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={props.checked}
+          disabled={props.disabled === true}
+          aria-invalid={wrong}
+          {...(wrong ? { 'aria-describedby': errorId } : {})}
+          onChange={(event) => props.onChange(event.currentTarget.checked)}
+        />
+        <span>{props.label}</span>
+      </label>
+      {wrong && (
+        <p id={errorId} role="alert" className="field-error">
+          {props.error}
+        </p>
+      )}
+    </div>
+  );
+};
 
 /** A few choices side by side, each a target of its own. */
 export const OneOf = (props: {

@@ -1,5 +1,6 @@
-import { Button, Modal } from '@mantine/core';
+import { Button } from '@mantine/core';
 import { useState } from 'react';
+import { Dialog } from './dialog';
 import { useFormats } from '../formats/use-formats';
 import { useMessages } from '../language/catalogue';
 import { kitMessages } from './messages';
@@ -61,7 +62,7 @@ export const Keypad = ({ title, unit, value, weigh, onDone, onClose }: Props) =>
     if (event.key === 'Backspace') onKey({ kind: 'backspace' });
   };
   return (
-    <Modal opened onClose={onClose} title={title} size="sm" returnFocus>
+    <Dialog onClose={onClose} title={title} size="sm">
       <div onKeyDown={typeDigits}>
         <output className="keypad-value" aria-live="polite">
           <span className="quiet">{weigh ? t('gross') : title}</span>
@@ -110,6 +111,6 @@ export const Keypad = ({ title, unit, value, weigh, onDone, onClose }: Props) =>
           </Button>
         </div>
       </div>
-    </Modal>
+    </Dialog>
   );
 };

@@ -19,6 +19,7 @@ export const kitMessages = catalogue('kit', {
   clear: ['Clear', 'Effacer'],
   backspace: ['Delete the last digit', 'Supprimer le dernier chiffre'],
   done: ['Done', 'Terminé'],
+  close: ['Close', 'Fermer'],
   cancel: ['Cancel', 'Annuler'],
   save: ['Save', 'Enregistrer'],
   tare: ['Tare', 'Tare'],

@@ -1,5 +1,6 @@
-import { Button, Modal } from '@mantine/core';
+import { Button } from '@mantine/core';
 import { useState, type ReactNode } from 'react';
+import { Dialog } from './dialog';
 import { useMessages } from '../language/catalogue';
 import { LongField } from './fields';
 import { kitMessages } from './messages';
@@ -38,7 +39,7 @@ export const ReasonDialog = ({ title, confirm, children, onClose, onReason }: Pr
     }
   };
   return (
-    <Modal opened onClose={onClose} title={title}>
+    <Dialog onClose={onClose} title={title}>
       <form
         className="stack"
         onSubmit={(event) => {
@@ -64,6 +65,6 @@ export const ReasonDialog = ({ title, confirm, children, onClose, onReason }: Pr
           </Button>
         </div>
       </form>
-    </Modal>
+    </Dialog>
   );
 };

@@ -1,7 +1,8 @@
-import { Button, Modal } from '@mantine/core';
+import { Button } from '@mantine/core';
 import { useEffect, useRef, useState } from 'react';
 import { prepareZXingModule, readBarcodes } from 'zxing-wasm/reader';
 import wasmUrl from 'zxing-wasm/reader/zxing_reader.wasm?url';
+import { Dialog } from '../kit/dialog';
 import { useMessages } from '../language/catalogue';
 import { scanMessages } from './messages';
 
@@ -59,7 +60,7 @@ const Camera = (props: {
     };
   }, [onRead]);
   return (
-    <Modal opened onClose={props.onClose} title={t('camera')} fullScreen>
+    <Dialog onClose={props.onClose} title={t('camera')} fullScreen>
       {fault === undefined ? (
         <p>{t('aim')}</p>
       ) : (
@@ -69,7 +70,7 @@ const Camera = (props: {
       <Button onClick={props.onClose} variant="default">
         {t('close')}
       </Button>
-    </Modal>
+    </Dialog>
   );
 };
 
