@@ -11,8 +11,10 @@ import { Loaded } from '../../shared/kit/loaded';
 import { Page, State } from '../../shared/kit/page';
 import { ItemDialog } from '../../shared/items/item-dialog';
 import { TraceLink } from '../../shared/starts/trace-link';
+import { CompareVersions } from './compare-versions';
 import { recipeMessages } from './messages';
 import { RecipeEditor } from './recipe-editor';
+import { ScaleRecipe } from './scale-recipe';
 
 /** The recipe of an item, version by version. */
 const RecipePage = () => {
@@ -93,6 +95,16 @@ const RecipePage = () => {
               />
             )}
           </Loaded>
+          {version !== undefined && !asNew && (
+            <>
+              <ScaleRecipe
+                key={`scale-${version.id}`}
+                versionId={version.id}
+                itemKind={data.kind}
+              />
+              <CompareVersions key={`compare-${version.id}`} version={version} versions={all} />
+            </>
+          )}
           {facts && <ItemDialog item={data} kinds={[data.kind]} onClose={() => setFacts(false)} />}
         </Page>
       )}
