@@ -10,6 +10,7 @@ export interface RecipeToAdd {
   readonly yieldPieces?: number;
   readonly shelfLifeDays?: number | null;
   readonly dateKind?: string;
+  readonly lifeAfterThawDays?: number;
   readonly steps?: readonly object[];
   readonly mouldDesignId?: string;
 }
@@ -26,9 +27,10 @@ export const addRecipe = async (databaseUrl: string, recipe: RecipeToAdd): Promi
     const versionId = randomUUID();
     await client.query(
       `INSERT INTO recipe_version (id, recipe_id, number, yield_mass_g, yield_pieces,
-         shelf_life_days, shelf_life_basis, date_kind, steps, mould_design_id)
+         shelf_life_days, shelf_life_basis, date_kind, steps, mould_design_id,
+         life_after_thaw_days)
        SELECT $1, recipe.id, 1 + coalesce((SELECT max(number) FROM recipe_version
-         WHERE recipe_id = recipe.id), 0), $3, $4, $5, 'chosen', $6, $7, $8
+         WHERE recipe_id = recipe.id), 0), $3, $4, $5, 'chosen', $6, $7, $8, $9
        FROM recipe WHERE item_id = $2`,
       [
         versionId,
@@ -39,6 +41,7 @@ export const addRecipe = async (databaseUrl: string, recipe: RecipeToAdd): Promi
         recipe.dateKind ?? 'best_before',
         JSON.stringify(recipe.steps ?? []),
         recipe.mouldDesignId ?? null,
+        recipe.lifeAfterThawDays ?? null,
       ],
     );
     for (const [index, [componentId, quantity, role]] of recipe.lines.entries()) {

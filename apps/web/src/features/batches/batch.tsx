@@ -23,6 +23,8 @@ import { BatchLosses } from './batch-losses';
 import { BatchOutputs } from './batch-outputs';
 import { BatchReadings } from './batch-readings';
 import { BatchTrays, TrayDialog } from './batch-trays';
+import { CorrectDialog } from './correct-dialog';
+import { correctMessages } from './correct-messages';
 import { DrawDialog } from './draw-dialog';
 import { FinishDialog } from './finish-dialog';
 import { batchMessages } from '../../shared/batches/messages';
@@ -33,7 +35,7 @@ type Line = components['schemas']['BatchLineView'];
 type Open =
   | { readonly kind: 'draw'; readonly line: Line | undefined; readonly lot: string | undefined }
   | { readonly kind: 'tray'; readonly tag: string }
-  | { readonly kind: 'finish' | 'abandon' | 'split' };
+  | { readonly kind: 'finish' | 'abandon' | 'split' | 'correct' };
 
 /** A scan at the bench: a lot of one of the lines, a tray, or a lot outside the recipe. */
 const openingOf = (batch: Batch, text: string): Open => {
@@ -62,6 +64,8 @@ const Bench = ({ batch }: { readonly batch: Batch }) => {
   const t = useMessages(batchMessages);
   const kit = useMessages(kitMessages);
   const mayBook = useMay('maker', 'seller') && batch.state === 'open';
+  const mayCorrect = useMay('maker') && batch.state === 'finished';
+  const correct = useMessages(correctMessages);
   const [open, setOpen] = useState<Open>();
   const awake = useWakeLock(batch.state === 'open');
   const take = (text: string): void => setOpen(openingOf(batch, text));
@@ -84,6 +88,13 @@ const Bench = ({ batch }: { readonly batch: Batch }) => {
             {t('abandon')}
           </Button>
           {awake && <span className="quiet">{kit('screenOn')}</span>}
+        </div>
+      )}
+      {mayCorrect && (
+        <div className="row section no-print">
+          <Button variant="default" onClick={() => setOpen({ kind: 'correct' })}>
+            {correct('correct')}
+          </Button>
         </div>
       )}
       <Waiting batch={batch} />
@@ -110,6 +121,7 @@ const Bench = ({ batch }: { readonly batch: Batch }) => {
       )}
       {open?.kind === 'tray' && <TrayDialog batch={batch} tag={open.tag} onClose={close} />}
       {open?.kind === 'abandon' && <AbandonDialog batch={batch} onClose={close} />}
+      {open?.kind === 'correct' && <CorrectDialog batch={batch} onClose={close} />}
       {open?.kind === 'split' && <SplitDialog batch={batch} onClose={close} />}
       {open?.kind === 'finish' && <FinishDialog batch={batch} onClose={close} />}
     </>

@@ -8,6 +8,7 @@ import { useMessages } from '../../shared/language/catalogue';
 import { PaperLink } from '../../shared/kit/paper-link';
 import { ReasonDialog } from '../../shared/kit/reason-dialog';
 import { AdjustDialog, MoveDialog } from './lot-dialogs';
+import { LotFreezer } from './lot-freezer';
 import { stockMessages } from '../../shared/lots/messages';
 
 type Lot = components['schemas']['LotView'];
@@ -56,6 +57,7 @@ export const LotActions = ({ lot }: { readonly lot: Lot }) => {
               </Button>
             </>
           )}
+          <LotFreezer lot={lot} />
           <Button variant="default" onClick={() => setOpen('hold')}>
             {t('hold')}
           </Button>

@@ -1,0 +1,97 @@
+import { BenchHands } from '../support/workshop/bench';
+import { addRecipe, type Kitchen, openKitchen } from '../support/workshop/kitchen';
+import { accessibilityFaults } from './support/accessibility';
+import { openStory, step, type Story } from './support/story';
+
+jest.setTimeout(180_000);
+
+let story: Story;
+let kitchen: Kitchen;
+let creamLots: string[];
+let batchId: string;
+let made: string;
+
+beforeAll(async () => {
+  story = await openStory('maker');
+  kitchen = await openKitchen(story.service);
+  await addRecipe(story.service.databaseUrl, {
+    itemId: kitchen.ganache,
+    yieldMassG: '1000',
+    lifeAfterThawDays: 5,
+    lines: [
+      [kitchen.cream, '400', 'base'],
+      [kitchen.couverture, '600', 'base'],
+    ],
+  });
+  creamLots = [await kitchen.receive(kitchen.cream, '2000')];
+  creamLots.push(await kitchen.receive(kitchen.cream, '2000'));
+  const couverture = await kitchen.receive(kitchen.couverture, '5000');
+  const batch = await new BenchHands(story.service).make(
+    kitchen.ganache,
+    [
+      { lotCode: creamLots[0], quantity: '400' },
+      { lotCode: couverture, quantity: '600' },
+    ],
+    { outputs: [{ quantity: '1000' }] },
+  );
+  batchId = batch.id;
+  made = batch.outputs[0]?.lotCode ?? '';
+});
+afterAll(() => story.end());
+
+describe('a maker who finds afterwards that another carton was open', () => {
+  const dialog = () => story.page.getByRole('dialog');
+
+  step('is refused a correction after which the batch does not balance', async () => {
+    const { page } = story;
+    await page.goto(`/kitchen/batches/${batchId}`);
+    await page.getByRole('button', { name: 'Put right' }).click();
+    await dialog()
+      .getByLabel(new RegExp(creamLots[0] ?? ''))
+      .check();
+    await dialog().getByRole('button', { name: 'Add a weighing' }).click();
+    await dialog()
+      .getByLabel(/^Lot/)
+      .fill(creamLots[1] ?? '');
+    await dialog()
+      .getByLabel(/^Quantity/)
+      .fill('410');
+    await dialog()
+      .getByLabel(/^Reason/)
+      .fill('the other carton was open');
+    expect(await accessibilityFaults(page)).toEqual([]);
+    await dialog().getByRole('button', { name: 'Put right' }).click();
+    await dialog().getByRole('alert').getByText(/10 g/).waitFor();
+  });
+
+  step('books the opposite entry and the right one, with the reason', async () => {
+    const { page } = story;
+    await dialog()
+      .getByLabel(/^Quantity/)
+      .fill('400');
+    await dialog().getByRole('button', { name: 'Put right' }).click();
+    await dialog().waitFor({ state: 'detached' });
+    const rows = page.getByRole('row').filter({ hasText: 'the other carton was open' });
+    await rows
+      .filter({ hasText: creamLots[1] ?? '' })
+      .first()
+      .waitFor();
+    const first = await story.service.as.maker.get(`/lots/${creamLots[0] ?? ''}`).expect(200);
+    expect((first.body as { onHandQuantity: string }).onHandQuantity).toBe('2000.000');
+  });
+
+  step('puts the filling into the freezer and takes it out again', async () => {
+    const { page } = story;
+    await page.goto(`/store/lots/${made}`);
+    await page.getByRole('button', { name: 'Into the freezer' }).click();
+    await dialog().getByRole('button', { name: 'Into the freezer' }).click();
+    await dialog().waitFor({ state: 'detached' });
+    await page.getByText('in the freezer since').waitFor();
+    await page.getByRole('button', { name: 'Out of the freezer' }).click();
+    await dialog().getByRole('button', { name: 'Out of the freezer' }).click();
+    await dialog().waitFor({ state: 'detached' });
+    await page.getByText(/^thawed /).waitFor();
+    expect(await page.getByRole('button', { name: 'Into the freezer' }).count()).toBe(0);
+    expect(await accessibilityFaults(page)).toEqual([]);
+  });
+});
