@@ -34,6 +34,6 @@ export const screensOf = async (request: APIRequestContext): Promise<readonly st
     ...[`/trace/complaints/${complaint}`, '/recipes', `/recipes/${filling}`, `/recipes/${boxItem}`],
     ...['/prices', `/prices/${boxItem}`, '/diary', '/workshop', '/workshop/people'],
     ...['/workshop/suppliers', '/workshop/customers', '/workshop/places', '/workshop/rates'],
-    ...['/workshop/data', '/found?text=nothing-here'],
+    ...['/workshop/import', '/workshop/data', '/found?text=nothing-here'],
   ];
 };

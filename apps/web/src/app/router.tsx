@@ -88,6 +88,7 @@ const tree = root.addChildren([
     page('/workshop/customers', () => import('../features/workshop/customers')),
     page('/workshop/places', () => import('../features/workshop/places')),
     page('/workshop/rates', () => import('../features/workshop/rates')),
+    page('/workshop/import', () => import('../features/workshop/import')),
     page('/workshop/data', () => import('../features/workshop/data-out')),
   ]),
 ]);

@@ -4,7 +4,7 @@ import { addDays } from '../../shared/formats/days';
 import { useMessages } from '../../shared/language/catalogue';
 import { DayField } from '../../shared/kit/fields';
 import { SaveButton } from '../../shared/kit/long-work';
-import { Page, Section } from '../../shared/kit/page';
+import { Caution, Page, Section } from '../../shared/kit/page';
 import { workshopMessages } from './messages';
 import { WorkshopNav } from './workshop-nav';
 
@@ -30,6 +30,17 @@ const DataOut = () => {
       </Section>
       <Section title={t('registers')}>
         <SaveButton label={t('registers')} path="/api/exports/lots.csv" fileName="lots.csv" />
+      </Section>
+      <Section title={t('backup')}>
+        <p>{t('backupLead')}</p>
+        <p>
+          <code>npm run backup -- {t('backupFile')}</code>
+        </p>
+        <p>{t('backupBack')}</p>
+        <p>
+          <code>npm run restore -- {t('backupFile')}</code>
+        </p>
+        <Caution>{t('backupCaution')}</Caution>
       </Section>
     </Page>
   );

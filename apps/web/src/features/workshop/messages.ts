@@ -13,6 +13,19 @@ export const workshopMessages = catalogue('workshop', {
   customers: ['Customers', 'Clients'],
   places: ['Places', 'Lieux'],
   rates: ['Rates', 'Taux'],
+  backupLead: [
+    'A backup is one file with everything in it, made on the computer that runs the service:',
+    'Une sauvegarde est un seul fichier qui contient tout, créé sur l’ordinateur du service :',
+  ],
+  backupFile: ['ballotin-backup', 'sauvegarde-ballotin'],
+  backupBack: [
+    'It is read back into an empty database, and checked, with:',
+    'Elle se relit dans une base vide, et se vérifie, avec :',
+  ],
+  backupCaution: [
+    'Make one every day and keep it on another machine. The files above leave out most of what a backup holds.',
+    'Faites-en une par jour et gardez-la sur une autre machine. Les fichiers ci-dessus laissent de côté presque tout ce que contient une sauvegarde.',
+  ],
   dataOut: ['Data out', 'Exports'],
   name: ['Name', 'Nom'],
   address: ['Address, a line each', 'Adresse, une ligne par ligne'],
