@@ -5,6 +5,7 @@ import cookieParser from 'cookie-parser';
 import type { NextFunction, Request, Response } from 'express';
 import helmet from 'helmet';
 import { IdempotencyInterceptor } from './platform/idempotency/idempotency.interceptor';
+import { LanguageInterceptor } from './platform/language/language.interceptor';
 import { toOpenApi31 } from './platform/openapi/openapi-31';
 import { Problem, ProblemFilter, validationPipe } from './platform/problems';
 import { serveWebApp } from './platform/web/serve-web-app';
@@ -40,7 +41,10 @@ export const setUpApp = (app: NestExpressApplication): void => {
   });
   app.useGlobalPipes(validationPipe());
   app.useGlobalFilters(new ProblemFilter());
-  app.useGlobalInterceptors(new IdempotencyInterceptor(app.get(Reflector)));
+  app.useGlobalInterceptors(
+    new LanguageInterceptor(),
+    new IdempotencyInterceptor(app.get(Reflector)),
+  );
 };
 
 export const openApiDocument = (app: NestExpressApplication): OpenAPIObject => {

@@ -2,6 +2,7 @@ import { refuse, ok, type Result } from '../../domain/refusals';
 import type { PrintingRefusal } from '../../domain/printing';
 import { hasGlyph, type Face } from './fonts';
 import { memo } from './memo';
+import { say } from '../../domain/words/say';
 
 /**
  * Scripts that run from right to left or whose letters join and reorder. Setting them letter by
@@ -49,9 +50,7 @@ export const checkPrintable = (texts: readonly string[]): Result<true, PrintingR
     });
     return refuse({
       code: 'text-not-printable',
-      detail:
-        `“${text.slice(0, 60)}” has signs that can't be printed here: ${shown.join(', ')}. ` +
-        'Write it in letters of the Latin, Greek or Cyrillic alphabets.',
+      detail: say`“${text.slice(0, 60)}” has signs that can't be printed here: ${shown.join(', ')}. Write it in letters of the Latin, Greek or Cyrillic alphabets.`,
       facts: { text: text.slice(0, 500), signs: shown },
     });
   }

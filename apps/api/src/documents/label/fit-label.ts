@@ -5,6 +5,7 @@ import type { Drawing } from '../kit/drawing';
 import { checkPrintable } from '../kit/printable';
 import { layLabel, type LaidLabel } from './lay-label';
 import type { LabelRequest } from './label-view';
+import { named, say, sentences } from '../../domain/words/say';
 
 export interface FittedLabel {
   readonly drawing: Drawing;
@@ -70,27 +71,30 @@ const doesNotFit = (request: LabelRequest, laid: LaidLabel): Result<never, Print
   const panelMm = laid.parts
     .filter(({ name }) => name === 'nutrition')
     .reduce((total, part) => total + part.heightMm, 0);
-  const least = `With a lower-case x of ${laid.xHeightMm} mm`;
+  const least = say`With a lower-case x of ${laid.xHeightMm} mm`;
   const found =
     laid.tooWide === undefined
-      ? `${least} this label needs ${neededHeightMm} mm of height at ${widthMm} mm of width; there are ${heightMm ?? LONGEST_ROLL_LABEL_MM}.`
-      : `${least} ${laid.tooWide.what} is ${mm(laid.tooWide.neededMm)} wide and has no room on a label of ${widthMm} mm.`;
+      ? say`${least} this label needs ${neededHeightMm} mm of height at ${widthMm} mm of width; there are ${heightMm ?? LONGEST_ROLL_LABEL_MM}.`
+      : say`${least} ${named(laid.tooWide.what)} is ${mm(laid.tooWide.neededMm)} wide and has no room on a label of ${widthMm} mm.`;
   const ways = [
     ...(laid.tooWide === undefined && heightMm !== undefined
-      ? [`a label of ${widthMm} × ${neededHeightMm} mm`]
+      ? [say`a label of ${widthMm} × ${neededHeightMm} mm`]
       : []),
-    ...(neededWidthMm === undefined ? [] : [`a label ${neededWidthMm} mm wide`]),
+    ...(neededWidthMm === undefined ? [] : [say`a label ${neededWidthMm} mm wide`]),
     ...(laid.tooWide === undefined &&
     panelMm > 0 &&
     heightMm !== undefined &&
     wholeMm(laid) - panelMm <= heightMm
-      ? ['this label without the nutrition panel, where the law lets it be left off']
+      ? [say`this label without the nutrition panel, where the law lets it be left off`]
       : []),
-    ...(request.content.languages.length > 1 ? ['one language less'] : []),
+    ...(request.content.languages.length > 1 ? [say`one language less`] : []),
   ];
   return refuse({
     code: 'label-does-not-fit',
-    detail: `${found}${ways.length === 0 ? '' : ` What would fit: ${ways.join('; ')}.`}`,
+    detail:
+      ways.length === 0
+        ? found
+        : sentences([found, say`What would fit: ${sentences(ways, '; ')}.`]),
     facts: {
       neededHeightMm,
       neededWidthMm: neededWidthMm ?? null,

@@ -5,6 +5,7 @@ import { Pdf, type PdfHead } from '../kit/pdf';
 import { checkPrintable } from '../kit/printable';
 import { legendDrawing } from './legend-drawing';
 import type { CardSize, LegendCardView } from './legend-view';
+import { say } from '../../domain/words/say';
 
 export const legendCard = async (
   view: LegendCardView,
@@ -22,7 +23,7 @@ export const legendCard = async (
   if (endMm > size.heightMm + 0.01) {
     return refuse({
       code: 'label-does-not-fit',
-      detail: `This card needs ${Math.ceil(endMm)} mm of height at ${size.widthMm} mm of width; it has ${size.heightMm}.`,
+      detail: say`This card needs ${Math.ceil(endMm)} mm of height at ${size.widthMm} mm of width; it has ${size.heightMm}.`,
       facts: { neededHeightMm: Math.ceil(endMm) },
     });
   }

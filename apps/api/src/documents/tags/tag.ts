@@ -5,6 +5,7 @@ import { substituteSigns } from '../kit/printable';
 import { cutLines } from './cut-lines';
 import { lineHeightMm, setText, type Line } from '../kit/set-text';
 import { BOLD_MODULE_MM, barSymbol, FINE_MODULE_MM, symbolSize } from '../kit/symbols';
+import { say } from '../../domain/words/say';
 
 /** A tag that sticks on a carton, a tray, a tank or a shelf: a code to scan and a few words. */
 export interface Tag {
@@ -35,7 +36,7 @@ const MOST_NAME_LINES = 3;
 const tooSmall = (tag: Tag, neededMm: number): Result<never, PrintingRefusal> =>
   refuse({
     code: 'label-does-not-fit',
-    detail: `The tag of ${tag.code} needs ${Math.ceil(neededMm)} mm on this stock. Take a larger label.`,
+    detail: say`The tag of ${tag.code} needs ${Math.ceil(neededMm)} mm on this stock. Take a larger label.`,
     facts: { code: tag.code, neededMm: Math.ceil(neededMm) },
   });
 

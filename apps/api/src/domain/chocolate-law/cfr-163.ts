@@ -6,6 +6,7 @@ import type { AmericanChocolate } from './american-names';
 import { isMilkKind, type ChocolateFigures } from './minimum-contents';
 import { notAllowed } from './name-checks';
 import { chocolateFigures, isChocolate, vegetableFats, type LegalName } from './product';
+import { named, say } from '../words/say';
 
 /** Chocolate liquor for each part of its fat-free cocoa, 163.123(a)(2). */
 const LIQUOR_PER_FAT_FREE_COCOA = '2.2';
@@ -21,9 +22,14 @@ type Rule = readonly [
   percent: string,
 ];
 
-const liquor = (percent: string): Rule => ['chocolate liquor', chocolateLiquor, 'least', percent];
+const liquor = (percent: string): Rule => [
+  say`chocolate liquor`,
+  chocolateLiquor,
+  'least',
+  percent,
+];
 const milkSolids = (bound: Rule[2], percent: string): Rule => [
-  'total milk solids', (figures) => figures.milkSolids, bound, percent,
+  say`total milk solids`, (figures) => figures.milkSolids, bound, percent,
 ]; // prettier-ignore
 const milkFat = (bound: Rule[2], percent: string): Rule => [
   'milkfat', (figures) => figures.milkFat, bound, percent,
@@ -36,10 +42,10 @@ const STANDARDS: Readonly<Record<AmericanChocolate, readonly Rule[]>> = {
   milk_chocolate: [liquor('10'), milkFat('least', '3.39'), milkSolids('least', '12')],
   skim_milk_chocolate: [liquor('10'), milkFat('under', '3.39'), milkSolids('least', '12')],
   white_chocolate: [
-    ['cacao fat', (figures) => figures.cocoaButter, 'least', '20'],
+    [say`cacao fat`, (figures) => figures.cocoaButter, 'least', '20'],
     milkFat('least', '3.5'),
     milkSolids('least', '14'),
-    ['nutritive carbohydrate sweetener', (figures) => figures.sweeteners, 'most', '55'],
+    [say`nutritive carbohydrate sweetener`, (figures) => figures.sweeteners, 'most', '55'],
   ],
 };
 
@@ -47,10 +53,10 @@ const STANDARDS: Readonly<Record<AmericanChocolate, readonly Rule[]>> = {
 export const americanShortfalls = (name: AmericanChocolate, figures: ChocolateFigures): string[] =>
   STANDARDS[name].flatMap(([words, read, bound, percent]) => {
     const value = read(figures);
-    const shown = `${words} is ${value.toDecimalPlaces(2).toString()} %`;
-    if (bound === 'least' && value.lessThan(percent)) return [`${shown}, at least ${percent} % is needed`]; // prettier-ignore
-    if (bound === 'most' && value.greaterThan(percent)) return [`${shown}, at most ${percent} % is allowed`]; // prettier-ignore
-    if (bound === 'under' && value.greaterThanOrEqualTo(percent)) return [`${shown}, less than ${percent} % is allowed`]; // prettier-ignore
+    const shown = say`${named(words)} is ${value.toDecimalPlaces(2).toString()} %`;
+    if (bound === 'least' && value.lessThan(percent)) return [say`${shown}, at least ${percent} % is needed`]; // prettier-ignore
+    if (bound === 'most' && value.greaterThan(percent)) return [say`${shown}, at most ${percent} % is allowed`]; // prettier-ignore
+    if (bound === 'under' && value.greaterThanOrEqualTo(percent)) return [say`${shown}, less than ${percent} % is allowed`]; // prettier-ignore
     return [];
   });
 
@@ -74,11 +80,9 @@ export const americanFindings = (name: LegalName, mix: IngoingMix): LabelFinding
 const otherFats = (name: LegalName, mix: IngoingMix): LabelFinding[] => {
   if (vegetableFats(mix).percent.isZero()) return [];
   if (name.kind === 'chocolate') {
-    return [notAllowed('Chocolate with vegetable fats beside cocoa butter is no chocolate in this market.')]; // prettier-ignore
+    return [notAllowed(say`Chocolate with vegetable fats beside cocoa butter is no chocolate in this market.`)]; // prettier-ignore
   }
-  const detail =
-    'A chocolate inside holds vegetable fats beside cocoa butter. In this market it is a ' +
-    '“chocolate and vegetable fat coating” and must be named so in the list.';
+  const detail = say`A chocolate inside holds vegetable fats beside cocoa butter. In this market it is a “chocolate and vegetable fat coating” and must be named so in the list.`;
   return [finding('warning', 'name-unchecked', detail)];
 };
 
@@ -87,8 +91,8 @@ const standardFindings = (name: AmericanChocolate | null, mix: IngoingMix): Labe
   if (name === null || !figures) {
     const detail =
       name === null
-        ? 'No standard of identity is known here for this kind, so its name isn’t checked.'
-        : 'The composition of the chocolate isn’t stated in full, so its name can’t be checked.';
+        ? say`No standard of identity is known here for this kind, so its name isn’t checked.`
+        : say`The composition of the chocolate isn’t stated in full, so its name can’t be checked.`;
     return [finding('warning', 'name-unchecked', detail)];
   }
   const words = name.replaceAll('_', ' ');
@@ -97,7 +101,9 @@ const standardFindings = (name: AmericanChocolate | null, mix: IngoingMix): Labe
     name === 'white_chocolate' &&
     mix.lots.some((lot) => isChocolate(lot) && lot.specification && coloursWithin(lot.specification.ingredient)); // prettier-ignore
   return [
-    ...(short.length > 0 ? [notAllowed(`Not ${words}: ${short.join('; ')}.`)] : []),
-    ...(coloured ? [notAllowed('White chocolate must be free of colours (21 CFR 163.124).')] : []),
+    ...(short.length > 0 ? [notAllowed(say`Not ${named(words)}: ${short.join('; ')}.`)] : []),
+    ...(coloured
+      ? [notAllowed(say`White chocolate must be free of colours (21 CFR 163.124).`)]
+      : []),
   ];
 };

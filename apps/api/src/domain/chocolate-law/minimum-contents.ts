@@ -1,6 +1,7 @@
 import type { ChocolateKind } from '../specification';
 import { Decimal } from '../units';
 import { BOUNDS, type Measure } from './bounds';
+import { named, say } from '../words/say';
 
 /** What a chocolate is made of, per cent of the chocolate with other edible matter taken out. */
 export interface ChocolateFigures {
@@ -43,12 +44,12 @@ export const totalCocoa = (figures: ChocolateFigures): Decimal =>
 export const shortfalls = (kind: ChocolateKind, figures: ChocolateFigures): string[] =>
   BOUNDS[kind].flatMap((bound) => {
     const value = measured(figures, bound.measure);
-    const shown = `${bound.measure} is ${value.toDecimalPlaces(2).toString()} %`;
+    const shown = say`${named(bound.measure)} is ${value.toDecimalPlaces(2).toString()} %`;
     if (bound.least !== undefined && value.lessThan(bound.least)) {
-      return [`${shown}, at least ${bound.least} % is needed`];
+      return [say`${shown}, at least ${bound.least} % is needed`];
     }
     if (bound.most !== undefined && value.greaterThan(bound.most)) {
-      return [`${shown}, at most ${bound.most} % is allowed`];
+      return [say`${shown}, at most ${bound.most} % is allowed`];
     }
     return [];
   });

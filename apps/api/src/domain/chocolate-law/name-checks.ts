@@ -11,6 +11,7 @@ import {
   vegetableFats,
   type LegalName,
 } from './product';
+import { named, say, type Sentence } from '../words/say';
 
 const FILLED_LEAST_PERCENT = 25;
 const OTHER_MATTER_MOST_PERCENT = 40;
@@ -25,23 +26,27 @@ export const nameFindings = (
   switch (name.kind) {
     case 'filled_chocolate':
       return [
-        ...shareFindings('filled chocolate', shellG ?? chocolateG(mix), mix),
+        ...shareFindings(say`filled chocolate`, shellG ?? chocolateG(mix), mix),
         ...(shellG === null ? [shellUnrecorded()] : []),
       ];
     case 'praline':
-      return shareFindings('praline or “a chocolate”', chocolateG(mix), mix);
+      return shareFindings(say`praline or “a chocolate”`, chocolateG(mix), mix);
     case 'chocolate':
       return barFindings(name.chocolate, mix);
     case 'assortment':
       return name.onlyChocolates
         ? []
-        : [notAllowed('A box that mixes chocolates with other sweets is no chocolate assortment.')];
+        : [
+            notAllowed(
+              say`A box that mixes chocolates with other sweets is no chocolate assortment.`,
+            ),
+          ];
     case 'confectionery':
       return [];
   }
 };
 
-export const notAllowed = (detail: string, facts: LabelFinding['facts'] = {}): LabelFinding =>
+export const notAllowed = (detail: Sentence, facts: LabelFinding['facts'] = {}): LabelFinding =>
   finding('refusal', 'name-not-allowed', detail, facts);
 
 /** All chocolate inside is more than the outer part; what isn't weighed is never taken as enough. */
@@ -49,17 +54,14 @@ const shellUnrecorded = (): LabelFinding =>
   finding(
     'decision',
     'shell-unrecorded',
-    'No shell was drawn as such, so the outer part isn’t known. A filled chocolate needs ' +
-      `${FILLED_LEAST_PERCENT} % of its weight outside: weigh it and decide.`,
+    say`No shell was drawn as such, so the outer part isn’t known. A filled chocolate needs ${FILLED_LEAST_PERCENT} % of its weight outside: weigh it and decide.`,
   );
 
-const shareFindings = (name: string, chocolate: Decimal, mix: IngoingMix): LabelFinding[] => {
+const shareFindings = (name: Sentence, chocolate: Decimal, mix: IngoingMix): LabelFinding[] => {
   const percent = chocolatePercent(chocolate, mix.finishedG);
   if (percent.greaterThanOrEqualTo(FILLED_LEAST_PERCENT)) return [];
   const shown = percent.toDecimalPlaces(2).toString();
-  const detail =
-    `Chocolate is ${shown} % of the weight; the name ${name} needs ${FILLED_LEAST_PERCENT} %. ` +
-    'Cast a thicker shell or choose another name.';
+  const detail = say`Chocolate is ${shown} % of the weight; the name ${name} needs ${FILLED_LEAST_PERCENT} %. Cast a thicker shell or choose another name.`;
   return [notAllowed(detail, { chocolatePercent: shown })];
 };
 
@@ -67,17 +69,16 @@ const barFindings = (kind: ChocolateKind, mix: IngoingMix): LabelFinding[] => {
   const findings: LabelFinding[] = [];
   const figures = chocolateFigures(mix);
   if (!figures) {
-    const detail =
-      'The composition of the chocolate isn’t stated in full, so its legal name can’t be checked.';
+    const detail = say`The composition of the chocolate isn’t stated in full, so its legal name can’t be checked.`;
     findings.push(finding('warning', 'name-unchecked', detail));
   }
   const short = figures ? shortfalls(kind, figures) : [];
-  if (short.length > 0) findings.push(notAllowed(`Not ${kind}: ${short.join('; ')}.`));
+  if (short.length > 0) findings.push(notAllowed(say`Not ${named(kind)}: ${short.join('; ')}.`));
   const others = mix.lots.filter((lot) => !isChocolate(lot));
   const otherPercent = chocolatePercent(sum(others.map((lot) => lot.massG)), mix.finishedG);
   if (!kind.includes('gianduja') && otherPercent.greaterThan(OTHER_MATTER_MOST_PERCENT)) {
     const shown = otherPercent.toDecimalPlaces(2).toString();
-    findings.push(notAllowed(`Other edible matter is ${shown} %; at most 40 % is allowed.`));
+    findings.push(notAllowed(say`Other edible matter is ${shown} %; at most 40 % is allowed.`));
   }
   return [...findings, ...others.flatMap(barredMatter)];
 };
@@ -86,12 +87,14 @@ const barredMatter = (lot: IngoingLot): LabelFinding[] => {
   const flags = lot.specification?.ingredient.flags;
   const flavour = lot.specification?.ingredient.flavouring;
   const barred = [
-    ...(flags?.otherAnimalFat ? ['animal fat that isn’t milk fat'] : []),
-    ...(flags?.flourOrStarch ? ['flour or starch'] : []),
-    ...(flavour?.imitatesChocolate ? ['a flavouring that imitates chocolate or milk fat'] : []),
+    ...(flags?.otherAnimalFat ? [say`animal fat that isn’t milk fat`] : []),
+    ...(flags?.flourOrStarch ? [say`flour or starch`] : []),
+    ...(flavour?.imitatesChocolate ? [say`a flavouring that imitates chocolate or milk fat`] : []),
   ].join(', ');
   if (barred === '') return [];
-  return [notAllowed(`Lot ${lot.lotCode} (${lot.itemName}) is ${barred}, barred from chocolate.`)];
+  return [
+    notAllowed(say`Lot ${lot.lotCode} (${lot.itemName}) is ${barred}, barred from chocolate.`),
+  ];
 };
 
 /** Vegetable fats above their limit, or of a plant that isn't allowed. */
@@ -100,8 +103,8 @@ export const vegetableFatFindings = (mix: IngoingMix): LabelFinding[] => {
   const over = percent.greaterThan(VEGETABLE_FAT_MOST_PERCENT);
   return [
     ...(over
-      ? [notAllowed(`Vegetable fats are ${percent.toDecimalPlaces(2).toString()} % of the chocolate; at most 5 % is allowed.`)]
+      ? [notAllowed(say`Vegetable fats are ${percent.toDecimalPlaces(2).toString()} % of the chocolate; at most 5 % is allowed.`)]
       : []),
-    ...plants.map((plant) => notAllowed(`${plant} isn’t a fat that chocolate may hold.`)),
+    ...plants.map((plant) => notAllowed(say`${plant} isn’t a fat that chocolate may hold.`)),
   ];
 }; // prettier-ignore

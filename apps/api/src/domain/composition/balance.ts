@@ -2,6 +2,7 @@ import { Decimal } from '../units';
 import { percentOf } from './figures';
 import type { MakeUp } from './make-up';
 import { totalFatG, totalPolyolsG, totalSugarsG } from './totals';
+import { say } from '../words/say';
 
 /** How a ganache is used: poured into moulds, framed and cut, or piped and spread. */
 export const GANACHE_USES = ['moulded', 'cut', 'piped'] as const;
@@ -39,38 +40,38 @@ const SWEETENERS_WITH_MILK_CHOCOLATE = '45';
 
 const REASONS: Readonly<Record<BalanceQuantity, Readonly<Record<'low' | 'high', string>>>> = {
   water: {
-    low: 'Little water: the ganache may be short and split. More cream or less chocolate helps.',
-    high: 'Much water: a soft set and a short life. Less cream, or part of it as syrup, helps.',
+    low: say`Little water: the ganache may be short and split. More cream or less chocolate helps.`,
+    high: say`Much water: a soft set and a short life. Less cream, or part of it as syrup, helps.`,
   },
   totalFat: {
-    low: 'Little fat: it may set rubbery and taste thin. More butter or chocolate helps.',
-    high: 'Much fat: it splits easily. More water phase, or less butter, helps.',
+    low: say`Little fat: it may set rubbery and taste thin. More butter or chocolate helps.`,
+    high: say`Much fat: it splits easily. More water phase, or less butter, helps.`,
   },
   cocoaButter: {
-    low: 'Little cocoa butter: it sets soft. More chocolate helps.',
-    high: 'Much cocoa butter: it sets hard and may crack. Butter in place of chocolate helps.',
+    low: say`Little cocoa butter: it sets soft. More chocolate helps.`,
+    high: say`Much cocoa butter: it sets hard and may crack. Butter in place of chocolate helps.`,
   },
   milkFat: {
-    low: 'Little milk fat: the melt is hard. Some butter helps.',
-    high: 'Much milk fat: it stays soft and melts early. Less butter helps.',
+    low: say`Little milk fat: the melt is hard. Some butter helps.`,
+    high: say`Much milk fat: it stays soft and melts early. Less butter helps.`,
   },
   sweeteners: {
-    low: 'Little sugar: water stays free and life is short. Syrup, invert sugar or sorbitol helps.',
-    high: 'Much sugar: sweet, and it may grain. Less sugar, or a darker chocolate, helps.',
+    low: say`Little sugar: water stays free and life is short. Syrup, invert sugar or sorbitol helps.`,
+    high: say`Much sugar: sweet, and it may grain. Less sugar, or a darker chocolate, helps.`,
   },
   fatFreeCocoa: {
-    low: 'Little dry cocoa: a soft body. A darker chocolate helps.',
-    high: 'Much dry cocoa: it thickens and may split. More cream or a lighter chocolate helps.',
+    low: say`Little dry cocoa: a soft body. A darker chocolate helps.`,
+    high: say`Much dry cocoa: it thickens and may split. More cream or a lighter chocolate helps.`,
   },
   fatToWater: {
-    low: 'Little fat for the water: a loose emulsion that keeps badly.',
-    high: 'Much fat for the water: the emulsion is near splitting. Warm liquid in small steps helps.',
+    low: say`Little fat for the water: a loose emulsion that keeps badly.`,
+    high: say`Much fat for the water: the emulsion is near splitting. Warm liquid in small steps helps.`,
   },
 };
 
-const IN_RANGE = 'Within what is common practice.';
+const IN_RANGE = say`Within what is common practice.`;
 
-export const BALANCE_SOURCE = 'common practice, no source';
+export const BALANCE_SOURCE = say`common practice, no source`;
 
 const valuesOf = (makeUp: MakeUp): Record<BalanceQuantity, Decimal> => {
   const { water, cocoaButter, milkFat } = makeUp.parts;

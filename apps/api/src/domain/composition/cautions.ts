@@ -2,6 +2,7 @@ import { Decimal, sum } from '../units';
 import { fatMix, percentOf } from './figures';
 import type { MakeUp } from './make-up';
 import { totalFatG, totalPolyolsG, totalSugarsG } from './totals';
+import { say } from '../words/say';
 
 /** A short warning that stands beside a number. `level` orders them; none of them blocks. */
 export interface Caution {
@@ -22,44 +23,42 @@ const LAXATIVE_PERCENT = new Decimal(10);
 export const compositionCautions = (makeUp: MakeUp): Caution[] => {
   const { parts } = makeUp;
   const cautions: Caution[] = [];
-  const say = (when: boolean, code: string, level: Caution['level'], text: string): void => {
+  const caution = (when: boolean, code: string, level: Caution['level'], text: string): void => {
     if (when) cautions.push({ code, level, text });
   };
   const unstated = percentOf(parts.unstated, makeUp);
-  say(
+  caution(
     unstated.greaterThan(0),
     'composition-unknown',
     'warning',
-    `${unstated.toFixed(1)} % of the weight has no stated composition. Every figure below leaves ` +
-      'it out, and none can be relied on until it is stated.',
+    say`${unstated.toFixed(1)} % of the weight has no stated composition. Every figure below leaves it out, and none can be relied on until it is stated.`,
   );
   const fat = totalFatG(makeUp);
   const sugars = totalSugarsG(makeUp).plus(totalPolyolsG(makeUp)).plus(parts.higherSaccharides);
   const emulsion = sum([fat, parts.water, sugars]);
-  say(
+  caution(
     parts.water.greaterThan(0) &&
       fat.dividedBy(emulsion).greaterThan(MOST_FAT_IN_EMULSION) &&
       percentOf(parts.water, makeUp).greaterThan(5),
     'emulsion-near-limit',
     'warning',
-    'Fat is over 60 % of fat, water and dissolved solids: the emulsion may split (from memory).',
+    say`Fat is over 60 % of fat, water and dissolved solids: the emulsion may split (from memory).`,
   );
   const { milkFatRatio } = fatMix(makeUp);
-  say(
+  caution(
     milkFatRatio?.greaterThan(SOFT_SET) === true,
     milkFatRatio?.greaterThan(NO_SNAP) ? 'no-snap' : 'soft-set',
     'note',
     milkFatRatio?.greaterThan(NO_SNAP)
-      ? 'Over half of the hard fat is milk fat: no snap (from memory).'
-      : 'Over 30 % of the hard fat is milk fat: a soft set, tempering temperature falls (from memory).',
+      ? say`Over half of the hard fat is milk fat: no snap (from memory).`
+      : say`Over 30 % of the hard fat is milk fat: a soft set, tempering temperature falls (from memory).`,
   );
   const polyols = percentOf(totalPolyolsG(makeUp), makeUp);
-  say(
+  caution(
     polyols.greaterThan(LAXATIVE_PERCENT),
     'polyols-over-ten-percent',
     'warning',
-    `${polyols.toFixed(1)} % polyols: more than 10 % added polyols need “excessive consumption may ` +
-      'produce laxative effects” on the label (Regulation (EU) No 1169/2011, Annex III).',
+    say`${polyols.toFixed(1)} % polyols: more than 10 % added polyols need “excessive consumption may produce laxative effects” on the label (Regulation (EU) No 1169/2011, Annex III).`,
   );
   return cautions;
 };

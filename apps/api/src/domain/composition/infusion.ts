@@ -1,4 +1,5 @@
 import type { Decimal } from '../units';
+import { say } from '../words/say';
 
 /** The three weights of an infusion: before, after the boil, after straining. */
 export interface InfusionWeights {
@@ -46,19 +47,29 @@ export const infusionPlan = (
 
 /** Published and usual retention, g per g, to start from until the workshop's own is weighed. */
 export const RETENTION_GUIDE = [
-  { what: 'tea leaf, not pressed', low: '4.0', high: '5.7', source: 'tea-spent dewatering note' },
-  { what: 'tea leaf, pressed hard', low: '1.5', high: '1.6', source: 'tea-spent dewatering note' },
   {
-    what: 'tea leaf, pressed by hand',
+    what: say`tea leaf, not pressed`,
+    low: '4.0',
+    high: '5.7',
+    source: say`tea-spent dewatering note`,
+  },
+  {
+    what: say`tea leaf, pressed hard`,
+    low: '1.5',
+    high: '1.6',
+    source: say`tea-spent dewatering note`,
+  },
+  {
+    what: say`tea leaf, pressed by hand`,
     low: '1.5',
     high: '4.0',
-    source: 'common practice, no source',
+    source: say`common practice, no source`,
   },
-  { what: 'coffee grounds', low: '2.0', high: '2.0', source: 'common practice, no source' },
+  { what: say`coffee grounds`, low: '2.0', high: '2.0', source: say`common practice, no source` },
   {
-    what: 'vanilla, zest, cinnamon',
+    what: say`vanilla, zest, cinnamon`,
     low: '0.3',
     high: '1.5',
-    source: 'common practice, no source',
+    source: say`common practice, no source`,
   },
 ] as const;

@@ -2,6 +2,7 @@ import { ok, refuse, type Result } from '../refusals/result';
 import { Decimal, ZERO } from '../units';
 import { NOTHING, plus, times, totalG, type MakeUp } from './make-up';
 import type { CompositionRefusal } from './refusals';
+import { say } from '../words/say';
 
 /** What happens to a pot, in order. */
 export type PotStep =
@@ -95,9 +96,7 @@ const boilOff = (content: MakeUp, massG: Decimal): Result<MakeUp, CompositionRef
   if (waterG.greaterThan(content.parts.water)) {
     return refuse({
       code: 'more-steam-than-water',
-      detail:
-        `${massG.toFixed(1)} g of steam is more than the water in the pot ` +
-        `(${content.parts.water.toFixed(1)} g). Weigh before and after again.`,
+      detail: say`${massG.toFixed(1)} g of steam is more than the water in the pot (${content.parts.water.toFixed(1)} g). Weigh before and after again.`,
     });
   }
   const parts = {
@@ -113,7 +112,7 @@ const withoutShare = (content: MakeUp, massG: Decimal): Result<MakeUp, Compositi
   if (massG.greaterThan(total)) {
     return refuse({
       code: 'more-lost-than-present',
-      detail: `${massG.toFixed(1)} g can't leave a pot that holds ${total.toFixed(1)} g.`,
+      detail: say`${massG.toFixed(1)} g can't leave a pot that holds ${total.toFixed(1)} g.`,
     });
   }
   if (massG.isZero()) return ok(content);

@@ -11,6 +11,7 @@ import {
 import type { RecipeFacts } from './recipe-facts';
 import type { CostingRefusal } from './refusals';
 import { priceOf, type UnitPrice } from './unit-price';
+import { say } from '../words/say';
 
 /** Everything that a designed cost depends on, in one value that a what-if can vary. */
 export interface CostBasis {
@@ -87,13 +88,13 @@ export const asPackaging = (entries: readonly CostEntry[]): CostEntry[] =>
 const containsItself = (item: string, path: readonly string[]): Result<never, CostingRefusal> =>
   refuse({
     code: 'recipe-contains-itself',
-    detail: `The recipe of ${item} contains ${item} itself. Take it out of one of the recipes on the way.`,
+    detail: say`The recipe of ${item} contains ${item} itself. Take it out of one of the recipes on the way.`,
     facts: { items: [...path, item] },
   });
 
 export const noGoodOutput = (thing: string): Result<never, CostingRefusal> =>
   refuse({
     code: 'no-good-output',
-    detail: `Nothing good comes out of ${thing}, so a cost per piece can't be stated.`,
+    detail: say`Nothing good comes out of ${thing}, so a cost per piece can't be stated.`,
     facts: { thing },
   });

@@ -3,6 +3,7 @@ import { ok, refuse, type Result } from '../refusals/result';
 import { Decimal, sum } from '../units';
 import type { CostEntry } from './cost-entries';
 import type { CostingRefusal } from './refusals';
+import { named, say } from '../words/say';
 
 export const MINUTES_PER_HOUR = 60;
 
@@ -47,7 +48,7 @@ export const labourCost = (
     if (!rate) {
       return refuse({
         code: 'labour-rate-missing',
-        detail: `No hourly rate for the role ${role} holds on ${day}. Set one under Workshop.`,
+        detail: say`No hourly rate for the role ${named(role)} holds on ${day}. Set one under Workshop.`,
         facts: { role, day },
       });
     }

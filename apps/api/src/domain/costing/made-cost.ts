@@ -13,6 +13,7 @@ import { asPackaging, noGoodOutput } from './designed-cost';
 import { labourCost, overheadCost, totalMinutes } from './labour-and-overhead';
 import type { LotCost, MadeBatch, MadeFacts, MadeOutput } from './made-facts';
 import type { CostingRefusal } from './refusals';
+import { say } from '../words/say';
 
 /**
  * Cost of whole lots as they were made, lot by lot from what was really paid (the first lot first
@@ -55,7 +56,7 @@ const costOfBatch = (
   let bought = ZERO;
   for (const draw of batch.draws) {
     const lot = known.get(draw.lot);
-    if (!lot || lot.quantity.isZero()) return noGoodOutput(`lot ${draw.lot}`);
+    if (!lot || lot.quantity.isZero()) return noGoodOutput(say`lot ${draw.lot}`);
     const cost = scaleCost(lot.entries, draw.quantity.dividedBy(lot.quantity));
     if (received.has(draw.lot)) bought = bought.plus(totalCost(cost));
     drawn.push(
@@ -113,7 +114,7 @@ const unknownLot = (
   const lot = batches.flatMap(({ draws }) => draws).find((draw) => !known.has(draw.lot))?.lot ?? '';
   return refuse({
     code: 'lot-cost-unknown',
-    detail: `What lot ${lot} cost is not known, so nothing made from it can be costed. Enter its price.`,
+    detail: say`What lot ${lot} cost is not known, so nothing made from it can be costed. Enter its price.`,
     facts: { lot },
   });
 };

@@ -4,6 +4,7 @@ import { isLostByPiece, weightLossesOf } from '../scaling/losses';
 import { Decimal } from '../units';
 import { isWaste } from './cost-entries';
 import type { Labour } from './labour-and-overhead';
+import { say } from '../words/say';
 
 export interface RecipeLine {
   readonly component: string;
@@ -72,6 +73,6 @@ export const recipeFacts = (
 const losesEverything = (step: string): Result<never, ScalingRefusal> =>
   refuse({
     code: 'step-loses-everything',
-    detail: `Step “${step}” loses all that goes into it. Give 0 to under 100 %.`,
+    detail: say`Step “${step}” loses all that goes into it. Give 0 to under 100 %.`,
     facts: { step },
   });

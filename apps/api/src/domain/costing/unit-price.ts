@@ -2,6 +2,7 @@ import { ok, refuse, type Result } from '../refusals/result';
 import { Decimal } from '../units';
 import type { CostEntry } from './cost-entries';
 import type { CostingRefusal } from './refusals';
+import { say } from '../words/say';
 
 export const GRAMS_PER_KG = 1000;
 
@@ -26,7 +27,7 @@ export const priceOf = (
   if (!price) {
     return refuse({
       code: 'purchase-price-missing',
-      detail: `${item} has neither a recipe nor a purchase price. A missing price is not free: enter one.`,
+      detail: say`${item} has neither a recipe nor a purchase price. A missing price is not free: enter one.`,
       facts: { item },
     });
   }

@@ -3,6 +3,7 @@ import type { LabelFinding, TextRun } from '../label/content';
 import type { Allergen, Language } from '../specification';
 import { wordsIn } from '../words';
 import type { ContactAssessment } from './assess';
+import { named, say } from '../words/say';
 
 /** What a named person decided about one allergen, with the numbers that stood then. */
 export interface ContactDecision {
@@ -19,9 +20,9 @@ export interface DecidedContacts {
 }
 
 const numbers = (assessment: ContactAssessment): string => {
-  const amount = assessment.proteinMgPerKg?.toDecimalPlaces(1).toString() ?? 'unknown';
-  const level = assessment.actionLevelMgPerKg?.toDecimalPlaces(1).toString() ?? 'none';
-  return `${amount} mg/kg protein, action level ${level} mg/kg`;
+  const amount = assessment.proteinMgPerKg?.toDecimalPlaces(1).toString() ?? say`unknown`;
+  const level = assessment.actionLevelMgPerKg?.toDecimalPlaces(1).toString() ?? say`none`;
+  return say`${amount} mg/kg protein, action level ${level} mg/kg`;
 };
 
 const facts = (assessment: ContactAssessment): LabelFinding['facts'] => ({
@@ -45,9 +46,7 @@ export const decideContacts = (
   const findings: LabelFinding[] = [];
   for (const assessment of assessments) {
     if (isIngredient(assessment)) {
-      const detail =
-        `${assessment.allergen} is in the product through a tank’s heel or rework ` +
-        `(${numbers(assessment)}). It is declared like any ingredient.`;
+      const detail = say`${named(assessment.allergen)} is in the product through a tank’s heel or rework (${numbers(assessment)}). It is declared like any ingredient.`;
       findings.push(finding('warning', 'allergen-from-leftover', detail, facts(assessment)));
       continue;
     }
@@ -67,18 +66,14 @@ const undecided = (
 ): LabelFinding[] => {
   const { allergen, verdict } = assessment;
   if (!decision) {
-    const detail =
-      `${allergen} may be in the product (${numbers(assessment)}). A named person must decide ` +
-      'whether the label says so.';
+    const detail = say`${named(allergen)} may be in the product (${numbers(assessment)}). A named person must decide whether the label says so.`;
     return [finding('decision', 'contact-undecided', detail, facts(assessment), allergen)];
   }
   if (verdict === 'below') {
-    const detail = `${allergen} is left out by ${decision.decidedBy} (${numbers(assessment)}).`;
+    const detail = say`${named(allergen)} is left out by ${decision.decidedBy} (${numbers(assessment)}).`;
     return [finding('note', 'contact-left-out', detail, facts(assessment))];
   }
-  const detail =
-    `${allergen} can’t be left out (${numbers(assessment)}): the amount isn’t known to be below ` +
-    'its action level. State it, or measure.';
+  const detail = say`${named(allergen)} can’t be left out (${numbers(assessment)}): the amount isn’t known to be below its action level. State it, or measure.`;
   return [finding('refusal', 'contact-not-below', detail, facts(assessment))];
 };
 

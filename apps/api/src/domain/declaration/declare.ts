@@ -11,6 +11,7 @@ import { quantities } from './quantities';
 import { writeList, type WrittenList } from './render';
 import { sumSulphites } from './sulphites';
 import { flatten, mergeAlike, weighLot, type WeightedNode } from './weighted';
+import { say } from '../words/say';
 
 /** What is inside, in the order, with the allergens and the quantities of a list of a market. */
 export const declare = (request: DeclarationRequest): Declaration => {
@@ -46,9 +47,7 @@ export const declare = (request: DeclarationRequest): Declaration => {
 const keptBack = (roots: readonly WeightedNode[]): LabelFinding[] =>
   roots.filter(hasUnknownWeight).map((root) => {
     const name = Object.values(root.node.names)[0] ?? '?';
-    const detail =
-      `The percentages inside ${name} (lot ${root.lotCodes.join(', ')}) aren’t stated in full, ` +
-      'so it can’t be taken apart into one list. Use the nested list, or ask the supplier.';
+    const detail = say`The percentages inside ${name} (lot ${root.lotCodes.join(', ')}) aren’t stated in full, so it can’t be taken apart into one list. Use the nested list, or ask the supplier.`;
     return finding('refusal', 'percentages-kept-back', detail, { lotCodes: root.lotCodes });
   });
 

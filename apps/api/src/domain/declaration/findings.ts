@@ -4,11 +4,12 @@ import type { MarketRules } from '../market';
 import type { Allergen, IngredientNode } from '../specification';
 import { claimsNatural } from './flavouring';
 import type { IngoingLot, IngoingMix } from './ingoing';
+import { named, say, type Sentence } from '../words/say';
 
 export const finding = (
   severity: LabelFinding['severity'],
   code: string,
-  detail: string,
+  detail: Sentence,
   facts: LabelFinding['facts'] = {},
   subject: string | null = null,
 ): LabelFinding => ({ code, severity, detail, subject, facts });
@@ -24,11 +25,11 @@ const nodesWithin = (node: IngredientNode): IngredientNode[] => [
 export const mixFindings = (mix: IngoingMix, market: MarketRules): LabelFinding[] => {
   const findings: LabelFinding[] = [];
   if (!mix.finishedG.greaterThan(0)) {
-    const detail = 'There is no finished weight, so nothing can be declared. Enter the weight.';
+    const detail = say`There is no finished weight, so nothing can be declared. Enter the weight.`;
     findings.push(finding('refusal', 'no-weight', detail));
   }
   if (mix.lots.length === 0) {
-    const detail = 'No ingredient lot is known inside this product, so it can’t be declared.';
+    const detail = say`No ingredient lot is known inside this product, so it can’t be declared.`;
     findings.push(finding('refusal', 'nothing-inside', detail));
   }
   return [...findings, ...mix.lots.flatMap((lot) => lotFindings(lot, market))];
@@ -38,9 +39,7 @@ const lotFindings = (lot: IngoingLot, market: MarketRules): LabelFinding[] => {
   const facts = { lotCode: lot.lotCode, itemName: lot.itemName };
   const { specification } = lot;
   if (!specification) {
-    const detail =
-      `Lot ${lot.lotCode} (${lot.itemName}) has no approved specification. ` +
-      'Approve one from the supplier’s document first.';
+    const detail = say`Lot ${lot.lotCode} (${lot.itemName}) has no approved specification. Approve one from the supplier’s document first.`;
     return [finding('refusal', 'unspecified', detail, facts)];
   }
   const nodes = nodesWithin(specification.ingredient);
@@ -61,9 +60,7 @@ const unknownAllergens = (lot: IngoingLot, market: MarketRules): LabelFinding[] 
       : effectivePresence(specification, allergen, market) === 'unknown',
   );
   if (unknown.length === 0) return [];
-  const detail =
-    `The specification of lot ${lot.lotCode} (${lot.itemName}) doesn’t say whether it holds ` +
-    `${unknown.join(', ')}. Unknown is not absent: ask the supplier before a label is printed.`;
+  const detail = say`The specification of lot ${lot.lotCode} (${lot.itemName}) doesn’t say whether it holds ${unknown.map(named).join(', ')}. Unknown is not absent: ask the supplier before a label is printed.`;
   const facts = { lotCode: lot.lotCode, itemName: lot.itemName, allergens: unknown };
   return [finding('refusal', 'allergen-unknown', detail, facts)];
 };
@@ -75,9 +72,7 @@ const bannedAdditive = (
 ): LabelFinding[] => {
   const eNumber = node.additive?.eNumber;
   if (!eNumber || !market.bannedAdditives.includes(eNumber)) return [];
-  const detail =
-    `Lot ${lot.lotCode} (${lot.itemName}) holds ${eNumber} (${nameOf(node)}), ` +
-    `which may not be in food for the market ${market.code}.`;
+  const detail = say`Lot ${lot.lotCode} (${lot.itemName}) holds ${eNumber} (${nameOf(node)}), which may not be in food for the market ${market.code}.`;
   const facts = { lotCode: lot.lotCode, itemName: lot.itemName, eNumber };
   return [finding('refusal', 'additive-banned', detail, facts)];
 };
@@ -90,9 +85,7 @@ const wrongClaims = (node: IngredientNode, lot: IngoingLot): LabelFinding[] => {
   const natural = node.flavouring && !node.flavouring.natural && claimsNatural(node.names);
   return [
     ...mismatched.map(({ exclusion, allergen }) => {
-      const detail =
-        `${nameOf(node)} in lot ${lot.lotCode} claims the exclusion ${exclusion ?? ''} for ` +
-        `${allergen}, which it doesn’t cover. The allergen is declared.`;
+      const detail = say`${nameOf(node)} in lot ${lot.lotCode} claims the exclusion ${named(exclusion ?? '')} for ${named(allergen)}, which it doesn’t cover. The allergen is declared.`;
       return finding('warning', 'exclusion-mismatch', detail, facts);
     }),
     ...(natural
@@ -100,7 +93,7 @@ const wrongClaims = (node: IngredientNode, lot: IngoingLot): LabelFinding[] => {
           finding(
             'refusal',
             'natural-claim',
-            `${nameOf(node)} in lot ${lot.lotCode} is called natural but isn’t stated as natural.`,
+            say`${nameOf(node)} in lot ${lot.lotCode} is called natural but isn’t stated as natural.`,
             facts,
           ),
         ]

@@ -7,6 +7,7 @@ import { finding } from './findings';
 import { inOnePlace } from './one-place';
 import { rankOf } from './order';
 import type { WeightedNode } from './weighted';
+import { say } from '../words/say';
 
 /** Which ingredients a person wants named together, as the Regulation lets them. */
 export interface GroupWishes {
@@ -90,8 +91,6 @@ const predominating = (members: readonly WeightedNode[]): LabelFinding[] => {
   const next: Decimal = second ? rankOf(second) : ZERO;
   if (!first || rankOf(first).lessThanOrEqualTo(next.times(PREDOMINATES))) return [];
   const name = Object.values(first.node.names)[0] ?? '?';
-  const detail =
-    `${name} weighs more than twice the next of its group. Naming them together “in varying ` +
-    'proportions” is only for mixtures in which none significantly predominates.';
+  const detail = say`${name} weighs more than twice the next of its group. Naming them together “in varying proportions” is only for mixtures in which none significantly predominates.`;
   return [finding('warning', 'group-predominates', detail, { ingredient: name })];
 };

@@ -8,6 +8,7 @@ import { finding } from './findings';
 import { inOnePlace } from './one-place';
 import { rankOf } from './order';
 import type { WeightedNode } from './weighted';
+import { allOf, say } from '../words/say';
 
 /** One of two ingredients that stand in for each other. */
 export interface Substitute {
@@ -45,7 +46,7 @@ export const sayAndOr = (
     const weightG = sum(inside.map(rankOf));
     const why = weightG.times(100).lessThan(finishedG.times(MOST_PERCENT))
       ? pair.flatMap((one) => notSubstitutable(one, market) ?? [])[0]
-      : `together they are ${MOST_PERCENT} % or more of the product`;
+      : say`together they are ${MOST_PERCENT} % or more of the product`;
     if (why !== undefined) {
       findings.push(apart(pair, why));
       continue;
@@ -59,19 +60,19 @@ const notSubstitutable = (
   { specification, itemName }: Substitute,
   market: MarketRules,
 ): string | null => {
-  if (!specification) return `${itemName} has no approved specification`;
+  if (!specification) return say`${itemName} has no approved specification`;
   const { ingredient } = specification;
-  if (ingredient.additive) return `${itemName} is an additive`;
-  if (ingredient.parts.length > 0) return `${itemName} has ingredients of its own`;
+  if (ingredient.additive) return say`${itemName} is an additive`;
+  if (ingredient.parts.length > 0) return say`${itemName} has ingredients of its own`;
   const bad = market.allergens.find((allergen) =>
     ['contains', 'unknown'].includes(effectivePresence(specification, allergen, market)),
   );
-  return bad === undefined ? null : `${itemName} holds ${bad}, or may for all that is known`;
+  return bad === undefined ? null : say`${itemName} holds ${bad}, or may for all that is known`;
 };
 
 const apart = (pair: Interchangeable, why: string): LabelFinding => {
   const names = pair.map(({ itemName }) => itemName);
-  const detail = `${names.join(' and ')} aren’t listed as “and/or”: ${why}.`;
+  const detail = say`${allOf(names)} aren’t listed as “and/or”: ${why}.`;
   return finding('warning', 'not-interchangeable', detail, { items: names });
 };
 

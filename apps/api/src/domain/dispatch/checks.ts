@@ -3,6 +3,7 @@ import { ok, refuse, type Result } from '../refusals/result';
 import type { ItemKind } from '../stock/usable';
 import type { Decimal } from '../units';
 import type { DispatchRefusal } from './refusals';
+import { named, say } from '../words/say';
 
 export interface LotToSend {
   readonly code: string;
@@ -38,7 +39,7 @@ export const checkForSale = <L extends LotToSend>(
   if (lot.itemKind !== 'box' && lot.itemKind !== 'piece') {
     return refuse({
       code: 'not-for-sale',
-      detail: `Lot ${lot.code} (${lot.itemName}) is ${lot.itemKind}: only boxes and pieces are sold.`,
+      detail: say`Lot ${lot.code} (${lot.itemName}) is ${named(lot.itemKind)}: only boxes and pieces are sold.`,
       facts: { lotCode: lot.code, kind: lot.itemKind },
     });
   }
@@ -46,13 +47,10 @@ export const checkForSale = <L extends LotToSend>(
   if (last === null || shortLifeReason !== null) return ok(lot);
   const left = sentOn.until(last).days;
   if (left >= receiver.minimumLifeDays) return ok(lot);
-  const life = left < 0 ? `was at its date on ${last.toString()}` : `has ${days(left)} left`;
+  const life = left < 0 ? say`was at its date on ${last.toString()}` : say`has ${days(left)} left`;
   return refuse({
     code: 'life-too-short',
-    detail:
-      `Lot ${lot.code} (${lot.itemName}) ${life}; ${receiver.name} must have ` +
-      `${days(receiver.minimumLifeDays)} at least. Take a fresher lot, or agree a shorter life with ` +
-      'them and write down the reason.',
+    detail: say`Lot ${lot.code} (${lot.itemName}) ${life}; ${receiver.name} must have ${days(receiver.minimumLifeDays)} at least. Take a fresher lot, or agree a shorter life with them and write down the reason.`,
     facts: {
       lotCode: lot.code,
       date: last.toString(),
@@ -71,9 +69,7 @@ export const checkReturn = (
   if (returned.lessThanOrEqualTo(out)) return ok(returned);
   return refuse({
     code: 'returned-too-much',
-    detail:
-      `Only ${out.toFixed()} of lot ${lotCode} are still out on this dispatch, but ` +
-      `${returned.toFixed()} came back. Look at the code on the box: it may be of another dispatch.`,
+    detail: say`Only ${out.toFixed()} of lot ${lotCode} are still out on this dispatch, but ${returned.toFixed()} came back. Look at the code on the box: it may be of another dispatch.`,
     facts: { lotCode, stillOut: out.toFixed(), returned: returned.toFixed() },
   });
 };

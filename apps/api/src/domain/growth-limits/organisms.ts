@@ -1,4 +1,5 @@
 import { Decimal } from '../units';
+import { say } from '../words/say';
 
 export interface GrowthLimit {
   readonly organism: string;
@@ -80,9 +81,7 @@ export const GROWTH_LIMITS: readonly GrowthLimit[] = [
   ),
 ];
 
-export const GROWTH_CAUTION =
-  'Growth minima from published tables, at their best conditions. Low water activity stops growth ' +
-  'but does not kill: Salmonella survives for months in chocolate. Ask a laboratory.';
+export const GROWTH_CAUTION = say`Growth minima from published tables, at their best conditions. Low water activity stops growth but does not kill: Salmonella survives for months in chocolate. Ask a laboratory.`;
 
 /** Organisms that may grow at a water activity, the dangerous first; pass the worse end of an error. */
 export const mayGrowAt = (waterActivity: Decimal): GrowthLimit[] =>

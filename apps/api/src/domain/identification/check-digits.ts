@@ -1,5 +1,6 @@
 import { ok, refuse, type Result } from '../refusals/result';
 import type { IdentificationRefusal } from './refusals';
+import { say } from '../words/say';
 
 /** Lengths of the GTIN family, check digit included. */
 const GTIN_LENGTHS: ReadonlySet<number> = new Set([8, 12, 13, 14]);
@@ -41,13 +42,13 @@ export const isGln = (text: string): boolean =>
 export const toGtin14 = (text: string): Result<string, IdentificationRefusal> => {
   if (isGtin(text)) return ok(text.padStart(14, '0'));
   const why = !isDigits(text)
-    ? 'A GTIN is digits only.'
+    ? say`A GTIN is digits only.`
     : !GTIN_LENGTHS.has(text.length)
-      ? `A GTIN has 8, 12, 13 or 14 digits; this has ${text.length}.`
-      : `Its check digit should be ${checkDigit(text.slice(0, -1))}; a digit was misread or mistyped.`;
+      ? say`A GTIN has 8, 12, 13 or 14 digits; this has ${text.length}.`
+      : say`Its check digit should be ${checkDigit(text.slice(0, -1))}; a digit was misread or mistyped.`;
   return refuse({
     code: 'gtin-not-valid',
-    detail: `${text.slice(0, 40)} isn't a GTIN. ${why}`,
+    detail: say`${text.slice(0, 40)} isn't a GTIN. ${why}`,
     facts: { text: text.slice(0, 40) },
   });
 };

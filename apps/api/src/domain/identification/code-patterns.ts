@@ -3,6 +3,7 @@ import { ok, refuse, type Result } from '../refusals/result';
 import { fitsLotElement } from './character-sets';
 import { checkCharacter } from './mod-37-36';
 import type { IdentificationRefusal } from './refusals';
+import { say, type Sentence } from '../words/say';
 
 /** What lots are called unless the workshop says otherwise: `261125-0041`. */
 export const DEFAULT_LOT_PATTERN = '{YY}{MM}{DD}-{SEQ}{CHECK}';
@@ -40,7 +41,7 @@ const THING_PATTERNS: Readonly<Record<Thing, string>> = {
 
 export const thingPattern = (thing: Thing): string => THING_PATTERNS[thing];
 
-const refusePattern = (detail: string): Result<never, IdentificationRefusal> =>
+const refusePattern = (detail: Sentence): Result<never, IdentificationRefusal> =>
   refuse({ code: 'code-pattern-not-valid', detail });
 
 const count = (pattern: string, token: string): number => pattern.split(token).length - 1;
@@ -50,26 +51,28 @@ export const checkCodePattern = (pattern: string): Result<string, Identification
   const literals = pattern.replaceAll(TOKEN, '');
   if (!/^[A-Z0-9\-./]*$/.test(literals)) {
     return refusePattern(
-      'A code pattern has capitals, digits, - . / and the fields {YY} {MM} {DD} {SEQ} {CHECK}.',
+      say`A code pattern has capitals, digits, - . / and the fields {YY} {MM} {DD} {SEQ} {CHECK}.`,
     );
   }
   if (/[ILO]/.test(literals)) {
-    return refusePattern('A code pattern has no I, L or O: people read them as 1 and 0.');
+    return refusePattern(say`A code pattern has no I, L or O: people read them as 1 and 0.`);
   }
   if (count(pattern, '{SEQ}') !== 1 || !pattern.endsWith('{SEQ}{CHECK}')) {
     return refusePattern(
-      'A code pattern ends in {SEQ}{CHECK}: the number and its check character.',
+      say`A code pattern ends in {SEQ}{CHECK}: the number and its check character.`,
     );
   }
   if (['{YY}', '{MM}', '{DD}'].some((token) => count(pattern, token) > 1)) {
-    return refusePattern('A code pattern has each part of the date once at most.');
+    return refusePattern(say`A code pattern has each part of the date once at most.`);
   }
   if (Object.values(THING_PREFIXES).some((prefix) => pattern.startsWith(`${prefix}-`))) {
-    return refusePattern('A lot code can’t begin like the tag of a mould, tank, place or batch.');
+    return refusePattern(
+      say`A lot code can’t begin like the tag of a mould, tank, place or batch.`,
+    );
   }
   const widest = pattern.replaceAll(/\{(YY|MM|DD)\}/g, '00').replace('{SEQ}{CHECK}', '');
   if (!fitsLotElement(widest + '0'.repeat(WIDEST_SEQUENCE + 1))) {
-    return refusePattern('A lot code is 20 characters at most, so that bar codes can carry it.');
+    return refusePattern(say`A lot code is 20 characters at most, so that bar codes can carry it.`);
   }
   return ok(pattern);
 };

@@ -2,6 +2,7 @@ import { ok, refuse, type Result } from '../refusals/result';
 import { applicationIdentifier } from './application-identifiers';
 import { checkElement, checkTogether, type Element } from './element';
 import type { IdentificationRefusal } from './refusals';
+import { say, type Sentence } from '../words/say';
 
 /** The resolver that GS1 runs; a workshop may use a domain of its own. */
 export const GS1_STEM = 'https://id.gs1.org';
@@ -16,7 +17,7 @@ const PATH_KEYS: ReadonlyMap<string, readonly string[]> = new Map([
 
 type Elements = Result<readonly Element[], IdentificationRefusal>;
 
-const refuseLink = (detail: string): Result<never, IdentificationRefusal> =>
+const refuseLink = (detail: Sentence): Result<never, IdentificationRefusal> =>
   refuse({ code: 'digital-link-not-valid', detail });
 
 /** Percent-encoding that also covers the marks of set 82 that `encodeURIComponent` leaves as is. */
@@ -37,7 +38,7 @@ export const writeDigitalLink = (
   }
   const key = [...PATH_KEYS.keys()].find((ai) => elements.some((element) => element.ai === ai));
   if (key === undefined)
-    return refuseLink('A Digital Link needs a GTIN or another key to stand on.');
+    return refuseLink(say`A Digital Link needs a GTIN or another key to stand on.`);
   const together = checkTogether(elements);
   if (!together.ok) return together;
   const inPath = [key, ...(PATH_KEYS.get(key) ?? [])];
@@ -72,18 +73,18 @@ const readPath = (segments: readonly string[]): Elements => {
       if (pair > at) {
         const place = qualifiers.indexOf(ai, next);
         if (place < 0)
-          return refuseLink(`/${ai.slice(0, 8)}/ can't stand at that place of the path.`);
+          return refuseLink(say`/${ai.slice(0, 8)}/ can't stand at that place of the path.`);
         next = place + 1;
       }
       const value = decode(segments[pair + 1] ?? '');
-      if (value === undefined) return refuseLink('The link has a broken percent sign.');
+      if (value === undefined) return refuseLink(say`The link has a broken percent sign.`);
       const element = checkElement({ ai, value });
       if (!element.ok) return refuseLink(element.refusal.detail);
       elements.push(element.value);
     }
     return ok(elements);
   }
-  return refuseLink('The path names no GTIN or other GS1 key.');
+  return refuseLink(say`The path names no GTIN or other GS1 key.`);
 };
 
 /** Attributes whose name is digits are GS1 data; all others (`?utm=…`) belong to the web page. */
@@ -93,10 +94,10 @@ const readQuery = (query: string): Elements => {
     const [ai = '', raw = ''] = attribute.split('=', 2);
     if (!/^[0-9]+$/.test(ai)) continue;
     if (applicationIdentifier(ai) === undefined) {
-      return refuseLink(`The link has a GS1 attribute ${ai.slice(0, 8)} that doesn't exist.`);
+      return refuseLink(say`The link has a GS1 attribute ${ai.slice(0, 8)} that doesn't exist.`);
     }
     const value = decode(raw);
-    if (value === undefined) return refuseLink('The link has a broken percent sign.');
+    if (value === undefined) return refuseLink(say`The link has a broken percent sign.`);
     const element = checkElement({ ai, value });
     if (!element.ok) return refuseLink(element.refusal.detail);
     elements.push(element.value);
@@ -112,7 +113,7 @@ export const looksLikeLink = (text: string): boolean => /^https?:\/\//i.test(tex
 /** Reads a GS1 Digital Link URI of any domain. GTINs in the path are 14 digits, as the standard asks. */
 export const readDigitalLink = (uri: string): Elements => {
   const match = SHAPE.exec(uri);
-  if (match === null) return refuseLink("It isn't a web address with a path of GS1 keys.");
+  if (match === null) return refuseLink(say`It isn't a web address with a path of GS1 keys.`);
   const [, , path = '', query = ''] = match;
   const segments = path.slice(1).split('/');
   if (segments.length % 2 === 1 && segments[segments.length - 1] === '') segments.pop();

@@ -2,6 +2,7 @@ import { ok, type Result } from '../refusals/result';
 import { identifierAt, needsSeparator } from './application-identifiers';
 import { checkElement, checkTogether, refuseElement, type Element } from './element';
 import type { IdentificationRefusal } from './refusals';
+import { say } from '../words/say';
 
 /** What a scanner sends where the symbol has FNC1 between two elements: ASCII 29. */
 export const GROUP_SEPARATOR = '\u001D';
@@ -19,7 +20,7 @@ export const readMessage = (message: string): Elements => {
     // One needless FNC1 after an element of fixed length is tolerated; it is read by the branch below.
     const identifier = identifierAt(rest);
     if (identifier === undefined) {
-      return refuseElement(`No GS1 identifier begins with ${rest.slice(0, 4)}.`, {
+      return refuseElement(say`No GS1 identifier begins with ${rest.slice(0, 4)}.`, {
         at: message.length - rest.length,
       });
     }
@@ -35,7 +36,7 @@ export const readMessage = (message: string): Elements => {
     rest = body.slice(length);
     if (rest.startsWith(GROUP_SEPARATOR)) rest = rest.slice(1);
   }
-  return elements.length === 0 ? refuseElement('There is no data in it.') : ok(elements);
+  return elements.length === 0 ? refuseElement(say`There is no data in it.`) : ok(elements);
 };
 
 /** Reads the human form, `(01)…(10)…`; a bracket that belongs to the data is written `\(`. */
@@ -44,14 +45,15 @@ export const readBracketed = (text: string): Elements => {
   let rest = text;
   while (rest !== '') {
     const match = /^\(([^()]*)\)((?:\\\(|[^(])*)/.exec(rest);
-    if (match === null) return refuseElement(`The brackets in ${text.slice(0, 60)} don't match.`);
+    if (match === null)
+      return refuseElement(say`The brackets in ${text.slice(0, 60)} don't match.`);
     const [whole, ai = '', value = ''] = match;
     const element = checkElement({ ai, value: value.replaceAll('\\(', '(') });
     if (!element.ok) return element;
     elements.push(element.value);
     rest = rest.slice(whole.length);
   }
-  return elements.length === 0 ? refuseElement('There is no data in it.') : ok(elements);
+  return elements.length === 0 ? refuseElement(say`There is no data in it.`) : ok(elements);
 };
 
 /** The data after a symbology identifier of a GS1 symbol; undefined for any other text. */
@@ -73,7 +75,7 @@ export const readElements = (text: string): Elements => {
   }
   if (text.startsWith('^')) return readMessage(text.slice(1).replaceAll('^', GROUP_SEPARATOR));
   if (text.startsWith(GROUP_SEPARATOR)) return readMessage(text.slice(1));
-  return refuseElement('It has no mark of GS1 data: neither brackets nor a leading FNC1.');
+  return refuseElement(say`It has no mark of GS1 data: neither brackets nor a leading FNC1.`);
 };
 
 export interface ElementString {

@@ -5,6 +5,7 @@ import { isWithin } from './character-sets';
 import { checkDigit } from './check-digits';
 import { isCountryNumber, isCurrencyNumber } from './iso-numbers';
 import type { IdentificationRefusal } from './refusals';
+import { anyOf, say, type Sentence } from '../words/say';
 
 /** One identifier with its data, as `(10)` and `AB-12`. */
 export interface Element {
@@ -13,7 +14,7 @@ export interface Element {
 }
 
 export const refuseElement = (
-  detail: string,
+  detail: Sentence,
   facts: Readonly<Record<string, unknown>> = {},
 ): Result<never, IdentificationRefusal> => refuse({ code: 'gs1-data-not-valid', detail, facts });
 
@@ -32,11 +33,11 @@ const isShortDate = (text: string): boolean => {
 const RULES: Readonly<Record<ContentRule, readonly [(text: string) => boolean, string]>> = {
   'check-digit': [
     (text) => checkDigit(text.slice(0, -1)) === text.slice(-1),
-    'its check digit is wrong, so a digit was misread or mistyped',
+    say`its check digit is wrong, so a digit was misread or mistyped`,
   ],
-  date: [isShortDate, 'there is no such day'],
-  country: [isCountryNumber, 'there is no country of that number'],
-  currency: [isCurrencyNumber, 'there is no currency of that number'],
+  date: [isShortDate, say`there is no such day`],
+  country: [isCountryNumber, say`there is no country of that number`],
+  currency: [isCurrencyNumber, say`there is no currency of that number`],
 };
 
 const breaksRule = (part: ElementPart, text: string): string | undefined => {
@@ -47,12 +48,13 @@ const breaksRule = (part: ElementPart, text: string): string | undefined => {
 
 const breaksPart = (part: ElementPart, text: string): string | undefined => {
   if (text === '' && part.min === 0) return undefined;
-  if (text.length < Math.max(part.min, 1)) return text === '' ? 'it is empty' : 'it is too short';
-  if (text.length > part.max) return 'it is too long';
+  if (text.length < Math.max(part.min, 1))
+    return text === '' ? say`it is empty` : say`it is too short`;
+  if (text.length > part.max) return say`it is too long`;
   if (!isWithin(part.set, text)) {
     return part.set === 'N'
-      ? 'it must be digits only'
-      : 'it has a character that GS1 data never has';
+      ? say`it must be digits only`
+      : say`it has a character that GS1 data never has`;
   }
   return breaksRule(part, text);
 };
@@ -74,13 +76,15 @@ const whatIsWrong = (identifier: ApplicationIdentifier, value: string): string |
 export const checkElement = ({ ai, value }: Element): Result<Element, IdentificationRefusal> => {
   const identifier = applicationIdentifier(ai);
   if (identifier === undefined) {
-    return refuseElement(`There is no GS1 identifier (${ai.slice(0, 6)}).`, { ai: ai.slice(0, 6) });
+    return refuseElement(say`There is no GS1 identifier (${ai.slice(0, 6)}).`, {
+      ai: ai.slice(0, 6),
+    });
   }
   const wrong = whatIsWrong(identifier, value);
   return wrong === undefined
     ? ok({ ai, value })
     : refuseElement(
-        `(${ai}) ${value.slice(0, 40)} can't be read as ${identifier.title}: ${wrong}.`,
+        say`(${ai}) ${value.slice(0, 40)} can't be read as ${identifier.title}: ${wrong}.`,
         {
           ai,
           value: value.slice(0, 40),
@@ -98,7 +102,7 @@ export const checkTogether = (
   const present = new Map<string, string>();
   for (const { ai, value } of elements) {
     if (present.has(ai) && present.get(ai) !== value) {
-      return refuseElement(`(${ai}) stands twice with different data.`, { ai });
+      return refuseElement(say`(${ai}) stands twice with different data.`, { ai });
     }
     present.set(ai, value);
   }
@@ -109,17 +113,17 @@ export const checkTogether = (
     if (identifier === undefined) continue;
     for (const group of identifier.needs) {
       if (group.every((pattern) => isPresent(pattern) === undefined)) {
-        return refuseElement(
-          `(${ai}) needs ${group.map((p) => `(${p})`).join(' or ')} beside it.`,
-          {
-            ai,
-          },
-        );
+        return refuseElement(say`(${ai}) needs ${anyOf(group.map((p) => `(${p})`))} beside it.`, {
+          ai,
+        });
       }
     }
     const excluded = identifier.excludes.map((pattern) => isPresent(pattern, ai)).find(Boolean);
     if (excluded !== undefined) {
-      return refuseElement(`(${ai}) and (${excluded}) can't stand on one thing.`, { ai, excluded });
+      return refuseElement(say`(${ai}) and (${excluded}) can't stand on one thing.`, {
+        ai,
+        excluded,
+      });
     }
   }
   return ok(elements);

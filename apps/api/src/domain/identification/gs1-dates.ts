@@ -1,6 +1,7 @@
 import { Temporal } from 'temporal-polyfill';
 import { ok, refuse, type Result } from '../refusals/result';
 import type { IdentificationRefusal } from './refusals';
+import { say } from '../words/say';
 
 /**
  * The century of a two-digit year (GS1 General Specifications, 7.12): the year is read within 49
@@ -17,7 +18,7 @@ export const fullYear = (twoDigits: number, currentYear: number): number => {
 const notADate = (text: string): Result<never, IdentificationRefusal> =>
   refuse({
     code: 'gs1-data-not-valid',
-    detail: `${text.slice(0, 20)} isn't a date in the form YYMMDD.`,
+    detail: say`${text.slice(0, 20)} isn't a date in the form YYMMDD.`,
     facts: { text: text.slice(0, 20) },
   });
 

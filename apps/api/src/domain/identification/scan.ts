@@ -8,6 +8,7 @@ import { readGs1Facts, type Gs1Facts } from './gs1-facts';
 import type { IdentificationRefusal } from './refusals';
 import type { Result } from '../refusals/result';
 import { isRestrictedNumber } from './till-numbers';
+import { inEnglish, say, type Sentence } from '../words/say';
 
 /** What a scanned or typed text is, before anything is looked up. */
 export type Recognised =
@@ -17,7 +18,12 @@ export type Recognised =
   | { readonly kind: 'supplier'; readonly facts: Gs1Facts }
   | { readonly kind: 'product'; readonly gtin: string }
   | { readonly kind: 'till'; readonly number: string }
-  | { readonly kind: 'unknown'; readonly text: string; readonly why: string };
+  | {
+      readonly kind: 'unknown';
+      readonly text: string;
+      readonly why: string;
+      readonly said: Sentence;
+    };
 
 export interface ScanContext {
   readonly today: Temporal.PlainDate;
@@ -48,14 +54,21 @@ const ownCode = (text: string, { lotPattern }: ScanContext): Recognised | undefi
 const isOwnGtin = (gtin: string, prefix: string | undefined): boolean =>
   prefix !== undefined && prefix !== '' && gtin.slice(1).startsWith(prefix);
 
+const unknown = (text: string, said: Sentence): Recognised => ({
+  kind: 'unknown',
+  text,
+  why: inEnglish(said),
+  said,
+});
+
 const fromElements = (
   read: Result<readonly Element[], IdentificationRefusal>,
   context: ScanContext,
   text: string,
 ): Recognised => {
-  if (!read.ok) return { kind: 'unknown', text, why: read.refusal.detail };
+  if (!read.ok) return unknown(text, read.refusal.detail);
   const facts = readGs1Facts(read.value, context.today);
-  if (!facts.ok) return { kind: 'unknown', text, why: facts.refusal.detail };
+  if (!facts.ok) return unknown(text, facts.refusal.detail);
   const { gtin, lotCode } = facts.value;
   if (gtin !== undefined && isOwnGtin(gtin, context.gs1CompanyPrefix)) {
     return lotCode === undefined
@@ -81,9 +94,9 @@ const unmarkedMessage = (
  */
 export const recogniseScan = (raw: string, context: ScanContext): Recognised => {
   const text = raw.replace(/^[\r\n\t ]+|[\r\n\t ]+$/g, '');
-  if (text === '') return { kind: 'unknown', text, why: 'There is no text.' };
+  if (text === '') return unknown(text, say`There is no text.`);
   if (text.length > LONGEST_TEXT) {
-    return { kind: 'unknown', text: text.slice(0, 60), why: 'The text is too long for a code.' };
+    return unknown(text.slice(0, 60), say`The text is too long for a code.`);
   }
   if (afterGs1Symbol(text) !== undefined || ['(', '^', GROUP_SEPARATOR].includes(text.charAt(0))) {
     return fromElements(readElements(text), context, text);
@@ -99,5 +112,5 @@ export const recogniseScan = (raw: string, context: ScanContext): Recognised => 
     const isTill = plain.length === 13 && isRestrictedNumber(plain);
     return isTill ? { kind: 'till', number: plain } : { kind: 'product', gtin };
   }
-  return { kind: 'unknown', text: plain, why: 'It has none of the forms that are used here.' };
+  return unknown(plain, say`It has none of the forms that are used here.`);
 };

@@ -1,6 +1,7 @@
 import { ok, refuse, type Result } from '../refusals/result';
 import { checkDigit } from './check-digits';
 import type { IdentificationRefusal } from './refusals';
+import { named, say, type Sentence } from '../words/say';
 
 /**
  * Restricted circulation numbers: 13 digits for the shop's own tills that carry an item and a price
@@ -41,7 +42,7 @@ export const priceVerifier = (price: string): string => {
   return String((((total * 3) % 10) + 10) % 10);
 };
 
-const refuseTill = (detail: string): Result<never, IdentificationRefusal> =>
+const refuseTill = (detail: Sentence): Result<never, IdentificationRefusal> =>
   refuse({ code: 'till-number-not-valid', detail });
 
 const width = (template: string, mark: string): number => template.split(mark).length - 1;
@@ -50,11 +51,11 @@ export const checkTillTemplate = (template: string): Result<string, Identificati
   const shape = /^[0-9]{2}I+C?V+K$/;
   if (template.length !== 13 || !shape.test(template) || !isRestrictedNumber(template)) {
     return refuseTill(
-      'A till number is 13 places: 02, 04 or 20 to 29, then item (I), verifier (C), value (V), check (K).',
+      say`A till number is 13 places: 02, 04 or 20 to 29, then item (I), verifier (C), value (V), check (K).`,
     );
   }
   if (template.includes('C') && width(template, 'V') !== 4) {
-    return refuseTill('A verifier (C) stands before a value of four digits.');
+    return refuseTill(say`A verifier (C) stands before a value of four digits.`);
   }
   return ok(template);
 };
@@ -73,7 +74,7 @@ export const writeTillNumber = (
     ['value', value, 'V'],
   ] as const) {
     if (!/^[0-9]+$/.test(digits) || digits.length > width(template, mark)) {
-      return refuseTill(`The ${name} ${digits.slice(0, 20)} has no room in ${template}.`);
+      return refuseTill(say`The ${named(name)} ${digits.slice(0, 20)} has no room in ${template}.`);
     }
   }
   const paddedValue = value.padStart(width(template, 'V'), '0');
@@ -97,12 +98,12 @@ export const readTillNumber = (
     !/^[0-9]+$/.test(ean13) ||
     checkDigit(ean13.slice(0, -1)) !== ean13.slice(-1)
   ) {
-    return refuseTill(`${ean13.slice(0, 20)} isn't a number of this shop's tills.`);
+    return refuseTill(say`${ean13.slice(0, 20)} isn't a number of this shop's tills.`);
   }
   const value = part(template, ean13, 'V');
   const verifier = part(template, ean13, 'C');
   if (verifier !== '' && verifier !== priceVerifier(value)) {
-    return refuseTill(`The verifier of ${value} in ${ean13} is wrong.`);
+    return refuseTill(say`The verifier of ${value} in ${ean13} is wrong.`);
   }
   return ok({ item: part(template, ean13, 'I'), value });
 };

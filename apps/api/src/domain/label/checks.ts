@@ -5,6 +5,7 @@ import type { Language } from '../specification';
 import type { LabelAsk } from './ask';
 import { chocolateFindings } from './chocolate-checks';
 import type { LabelFinding } from './content';
+import { named, say } from '../words/say';
 
 /** What must be right before a label of a market is drawn, beside the ingredients themselves. */
 export const labelChecks = (ask: LabelAsk): LabelFinding[] => [
@@ -26,12 +27,14 @@ const languageFindings = ({ market, languages, settings }: LabelAsk): LabelFindi
           finding(
             'refusal',
             'language-missing',
-            `A label for ${market.code} must speak ${asked ?? 'at least one language'}.`,
+            say`A label for ${market.code} must speak ${asked === null ? say`at least one language` : named(asked)}.`,
           ),
         ]
       : []),
     ...nameless.map((language) =>
-      finding('refusal', 'name-missing', `The product has no name in ${language}.`, { language }),
+      finding('refusal', 'name-missing', say`The product has no name in ${named(language)}.`, {
+        language,
+      }),
     ),
   ];
 };
@@ -43,7 +46,7 @@ const operatorFindings = ({ operator, market }: LabelAsk): LabelFinding[] =>
         finding(
           'refusal',
           'operator-missing',
-          `The label needs the workshop’s name and an address in ${market.operatorIn}.`,
+          say`The label needs the workshop’s name and an address in ${named(market.operatorIn)}.`,
         ),
       ];
 
@@ -51,21 +54,21 @@ const dateFindings = (ask: LabelAsk): LabelFinding[] => {
   const findings: LabelFinding[] = [];
   const passed = Temporal.PlainDate.compare(ask.last, ask.today) < 0;
   if (Temporal.PlainDate.compare(ask.last, ask.madeOn) < 0) {
-    const detail = 'The date on the label lies before the day of making.';
+    const detail = say`The date on the label lies before the day of making.`;
     findings.push(finding('refusal', 'date-before-making', detail));
   }
   if (passed) {
     const useBy = ask.dateKind === 'use_by';
     const detail = useBy
-      ? 'The use-by date has passed: this food may not be sold.'
-      : 'The best-before date has passed.';
+      ? say`The use-by date has passed: this food may not be sold.`
+      : say`The best-before date has passed.`;
     const last = ask.last.toString();
     const severity = useBy ? 'refusal' : 'decision';
     findings.push(finding(severity, 'date-passed', detail, { last }, last));
   }
   const unstored = ask.languages.filter((language) => !ask.settings.storage[language]);
   if (ask.dateKind === 'use_by' && unstored.length > 0) {
-    const detail = `A use-by date needs the storage conditions in ${unstored.join(', ')}.`;
+    const detail = say`A use-by date needs the storage conditions in ${unstored.map(named).join(', ')}.`;
     findings.push(finding('refusal', 'storage-missing', detail, { languages: unstored }));
   }
   return findings;
@@ -75,11 +78,11 @@ const packFindings = ({ settings }: LabelAsk): LabelFinding[] => {
   const { netG, form, count } = settings.pack;
   const findings: LabelFinding[] = [];
   if (!netG.greaterThan(0)) {
-    const detail = 'The pack has no net quantity. Enter its nominal weight.';
+    const detail = say`The pack has no net quantity. Enter its nominal weight.`;
     findings.push(finding('refusal', 'no-net-quantity', detail));
   }
   if (form !== 'loose' && (count === null || count < 1)) {
-    const detail = 'This kind of pack states a number of pieces, and none is set.';
+    const detail = say`This kind of pack states a number of pieces, and none is set.`;
     findings.push(finding('refusal', 'no-count', detail));
   }
   return findings;
@@ -94,7 +97,7 @@ export const listFindings = (
   const lost = declaration.allergens.filter((allergen) => !list.shown.has(allergen));
   return [
     ...list.nameless.map((name) =>
-      finding('refusal', 'ingredient-nameless', `${name} has no name in ${language}.`, {
+      finding('refusal', 'ingredient-nameless', say`${name} has no name in ${named(language)}.`, {
         ingredient: name,
         language,
       }),
@@ -105,7 +108,7 @@ export const listFindings = (
           finding(
             'refusal',
             'allergen-lost',
-            `The list doesn’t show ${lost.join(', ')}, which the product contains.`,
+            say`The list doesn’t show ${lost.map(named).join(', ')}, which the product contains.`,
             { allergens: lost },
           ),
         ]),

@@ -1,4 +1,5 @@
 import type { Language } from '../specification';
+import { type Sentence } from '../words/say';
 
 export type MarketCode = 'EU' | 'GB' | 'NI' | 'US';
 
@@ -99,7 +100,7 @@ export interface LabelContent {
 export interface LabelFinding {
   readonly code: string;
   readonly severity: 'refusal' | 'decision' | 'warning' | 'note';
-  readonly detail: string;
+  readonly detail: Sentence;
   /** What exactly is to be decided, as one allergen or one day; null where the code says it all. */
   readonly subject: string | null;
   readonly facts: Readonly<Record<string, unknown>>;

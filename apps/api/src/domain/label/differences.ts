@@ -2,6 +2,7 @@ import { Temporal } from 'temporal-polyfill';
 import { finding, type Declaration } from '../declaration';
 import { Decimal, ZERO } from '../units';
 import type { LabelFinding } from './content';
+import { named, say } from '../words/say';
 
 export interface Compared {
   readonly designed: Declaration;
@@ -32,7 +33,7 @@ const allergenDifferences = ({ designed, made }: Compared): LabelFinding[] => {
       finding(
         'decision',
         'differs-allergen',
-        `${allergen} is in the lots that were used, but not in the recipe as designed.`,
+        say`${named(allergen)} is in the lots that were used, but not in the recipe as designed.`,
         { allergen },
         allergen,
       ),
@@ -41,7 +42,7 @@ const allergenDifferences = ({ designed, made }: Compared): LabelFinding[] => {
       finding(
         'warning',
         'differs-allergen-gone',
-        `${allergen} is in the recipe as designed, but in none of the lots that were used.`,
+        say`${named(allergen)} is in the recipe as designed, but in none of the lots that were used.`,
         { allergen },
       ),
     ),
@@ -50,9 +51,7 @@ const allergenDifferences = ({ designed, made }: Compared): LabelFinding[] => {
 
 const dateDifferences = ({ designedLast, madeLast }: Compared): LabelFinding[] => {
   if (!designedLast || Temporal.PlainDate.compare(madeLast, designedLast) <= 0) return [];
-  const detail =
-    `The lot’s date ${madeLast.toString()} is later than the recipe’s life allows ` +
-    `(${designedLast.toString()}).`;
+  const detail = say`The lot’s date ${madeLast.toString()} is later than the recipe’s life allows (${designedLast.toString()}).`;
   const facts = { made: madeLast.toString(), designed: designedLast.toString() };
   return [finding('decision', 'differs-date', detail, facts, facts.made)];
 };
@@ -75,11 +74,12 @@ const lineDifferences = ({ designed, made, toleratedPoints }: Compared): LabelFi
   const [meant, real] = [sharesOf(designed), sharesOf(made)];
   return [...new Set([...meant.keys(), ...real.keys()])].flatMap((name) => {
     const [before, after] = [meant.get(name), real.get(name)];
-    if (!before) return [finding('warning', 'differs-added', `${name} isn’t in the recipe.`)];
-    if (!after) return [finding('warning', 'differs-missing', `${name} of the recipe is missing.`)];
+    if (!before) return [finding('warning', 'differs-added', say`${name} isn’t in the recipe.`)];
+    if (!after)
+      return [finding('warning', 'differs-missing', say`${name} of the recipe is missing.`)];
     if (after.minus(before).abs().lessThanOrEqualTo(toleratedPoints)) return [];
     const shown = (share: Decimal): string => share.toDecimalPlaces(1).toString();
-    const detail = `${name} is ${shown(after)} % instead of ${shown(before)} %.`;
+    const detail = say`${name} is ${shown(after)} % instead of ${shown(before)} %.`;
     return [finding('warning', 'differs-weight', detail, { ingredient: name })];
   });
 };
@@ -92,6 +92,6 @@ const orderDifferences = ({ designed, made }: Compared): LabelFinding[] => {
   };
   const [meant, real] = [inBoth(designed, made), inBoth(made, designed)];
   if (meant.join('\n') === real.join('\n')) return [];
-  const detail = `The order is ${real.join(', ')}; the recipe has ${meant.join(', ')}.`;
+  const detail = say`The order is ${real.join(', ')}; the recipe has ${meant.join(', ')}.`;
   return [finding('warning', 'differs-order', detail, { made: real, designed: meant })];
 };

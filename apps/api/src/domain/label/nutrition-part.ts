@@ -12,6 +12,7 @@ import {
 } from '../nutrition';
 import type { LabelAsk } from './ask';
 import type { LabelFinding, NutritionPanel } from './content';
+import { named, say } from '../words/say';
 
 export interface NutritionPart {
   readonly panels: readonly NutritionPanel[];
@@ -64,8 +65,8 @@ const incomplete = (
   const needed = ask.market.nutrition === 'per_serving' ? missingForUs(per100g) : EU_NEEDED;
   const gaps = needed.flatMap((nutrient) => {
     const lots = missing.get(nutrient);
-    return lots ? [`${nutrient} (${lots.join(', ')})`] : [];
+    return lots ? [say`${named(nutrient)} (${lots.join(', ')})`] : [];
   });
-  const detail = `Nutrition can’t be declared; these figures aren’t stated: ${gaps.join('; ')}.`;
+  const detail = say`Nutrition can’t be declared; these figures aren’t stated: ${gaps.join('; ')}.`;
   return finding(severity, 'nutrition-incomplete', detail, { missing: gaps });
 };

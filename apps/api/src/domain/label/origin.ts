@@ -2,6 +2,7 @@ import { finding, plain, type Declaration } from '../declaration';
 import type { Language, LocalText } from '../specification';
 import type { LabelAsk } from './ask';
 import type { LabelFinding, TextBlock } from './content';
+import { named, say } from '../words/say';
 
 /**
  * Where the primary ingredient comes from, once an origin of the food is given: by words, but also by
@@ -31,19 +32,15 @@ export const originFindings = (ask: LabelAsk, declaration: Declaration): LabelFi
   const names = primaryIngredients(declaration);
   const primary =
     names.length > 0
-      ? `${names.join(', ')} (over ${PRIMARY_OVER_PERCENT} %)`
-      : 'the ingredient that the name makes people think of';
+      ? say`${names.join(', ')} (over ${PRIMARY_OVER_PERCENT} %)`
+      : say`the ingredient that the name makes people think of`;
   if (primaryOrigin.state === 'unset') {
-    const detail =
-      'The label gives an origin. Say whether the primary ingredient comes from there too: ' +
-      `${primary}. If it doesn’t, its origin must be stated beside (Regulation (EU) 2018/775).`;
+    const detail = say`The label gives an origin. Say whether the primary ingredient comes from there too: ${primary}. If it doesn’t, its origin must be stated beside (Regulation (EU) 2018/775).`;
     return [finding('refusal', 'primary-origin-unset', detail, { ingredients: names })];
   }
   const mute = ask.languages.filter((language) => !primaryOrigin.text?.[language]);
   if (primaryOrigin.state === 'differs' && mute.length > 0) {
-    const detail =
-      `The primary ingredient, ${primary}, comes from elsewhere; the sentence that says so is ` +
-      `missing in ${mute.join(', ')}.`;
+    const detail = say`The primary ingredient, ${primary}, comes from elsewhere; the sentence that says so is missing in ${mute.map(named).join(', ')}.`;
     return [finding('refusal', 'primary-origin-missing', detail, { languages: mute })];
   }
   return [];

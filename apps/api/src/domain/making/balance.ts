@@ -1,6 +1,7 @@
 import { ok, refuse, type Result } from '../refusals/result';
 import { apportion, Decimal, MONEY_PLACES, QUANTITY_PLACES, sum, ZERO } from '../units';
 import type { MakingRefusal } from './refusals';
+import { say } from '../words/say';
 
 /** What came out, as the bench counted and weighed it. */
 export interface CountedOutput {
@@ -53,23 +54,17 @@ const refuseBalance = (sums: BatchWeights, madeG: Decimal): Result<never, Making
     madeGrams: madeG.toFixed(),
     differenceGrams: difference.toFixed(),
   };
-  const account =
-    `Batch ${sums.batchCode}: ${grams(sums.drawnG)} went in, ${grams(madeG)} came out and ` +
-    `${grams(sums.lostG)} was lost`;
+  const account = say`Batch ${sums.batchCode}: ${grams(sums.drawnG)} went in, ${grams(madeG)} came out and ${grams(sums.lostG)} was lost`;
   if (difference.isPositive()) {
     return refuse({
       code: 'batch-does-not-balance',
-      detail:
-        `${account}, so ${grams(difference)} is missing. Weigh again, or book where it went: ` +
-        'steam, scrapings, held back, rejects or samples.',
+      detail: say`${account}, so ${grams(difference)} is missing. Weigh again, or book where it went: steam, scrapings, held back, rejects or samples.`,
       facts,
     });
   }
   return refuse({
     code: 'more-out-than-in',
-    detail:
-      `${account}: ${grams(difference.negated())} more out than in. Look for a draw that was ` +
-      'forgotten; if the scale or a rounding is to blame, give that as the reason.',
+    detail: say`${account}: ${grams(difference.negated())} more out than in. Look for a draw that was forgotten; if the scale or a rounding is to blame, give that as the reason.`,
     facts,
   });
 };
@@ -93,9 +88,7 @@ const spread = (
   if (unknown !== undefined) {
     return refuse({
       code: 'output-not-weighed',
-      detail:
-        `Several kinds of pieces came out and nothing says what ${unknown.itemName} weighs. ` +
-        'Weigh each kind, or state the nominal weight of the item.',
+      detail: say`Several kinds of pieces came out and nothing says what ${unknown.itemName} weighs. Weigh each kind, or state the nominal weight of the item.`,
       facts: { item: unknown.itemName },
     });
   }
@@ -130,7 +123,7 @@ export const settleBatch = (outputs: readonly CountedOutput[], sums: BatchSums):
   if (outputs.every(({ lost }) => lost)) {
     return refuse({
       code: 'nothing-made',
-      detail: `Nothing good came out of batch ${sums.batchCode}. Abandon it, with the reason.`,
+      detail: say`Nothing good came out of batch ${sums.batchCode}. Abandon it, with the reason.`,
     });
   }
   const masses = spread(outputs, sums);

@@ -1,6 +1,7 @@
 import { ok, refuse, type Result } from '../refusals/result';
 import { type Decimal, sum } from '../units';
 import type { MakingRefusal } from './refusals';
+import { say } from '../words/say';
 
 export interface TankToCharge {
   readonly name: string;
@@ -29,9 +30,7 @@ export const checkCharge = (
   if (other !== undefined) {
     return refuse({
       code: 'tank-holds-another',
-      detail:
-        `Tank ${tank.name} holds ${tank.itemName}; lot ${other.lotCode} is ${other.itemName}. Empty ` +
-        'and clean the tank first, or book the lot as rework if that is what it is.',
+      detail: say`Tank ${tank.name} holds ${tank.itemName}; lot ${other.lotCode} is ${other.itemName}. Empty and clean the tank first, or book the lot as rework if that is what it is.`,
       facts: { tank: tank.name, lotCode: other.lotCode },
     });
   }
@@ -40,9 +39,7 @@ export const checkCharge = (
     const over = inside.minus(tank.capacityG).toFixed();
     return refuse({
       code: 'tank-overfull',
-      detail:
-        `Tank ${tank.name} holds ${tank.capacityG.toFixed()} g; with the heel this makes ` +
-        `${inside.toFixed()} g, ${over} g too much. Put in less.`,
+      detail: say`Tank ${tank.name} holds ${tank.capacityG.toFixed()} g; with the heel this makes ${inside.toFixed()} g, ${over} g too much. Put in less.`,
       facts: { tank: tank.name, overGrams: over },
     });
   }

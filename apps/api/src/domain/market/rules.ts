@@ -2,6 +2,7 @@ import { ANNEX_II, US_NINE } from '../allergens/groups';
 import type { MarketCode } from '../label/content';
 import { EXCLUSIONS, type Allergen, type Exclusion } from '../specification';
 import { Decimal } from '../units';
+import { say, type Sentence } from '../words/say';
 
 /** What a market asks of a label, as data. Code asks these fields and never the market's name. */
 export interface MarketRules {
@@ -39,7 +40,7 @@ export interface MarketRules {
   /** Languages that one label must at least speak one of; null when the state decides. */
   readonly language: 'en' | null;
   /** Name of the place where the operator's address must be. */
-  readonly operatorIn: string;
+  readonly operatorIn: Sentence;
 }
 
 const ALL_EXCLUSIONS: ReadonlySet<Exclusion> = new Set(EXCLUSIONS);
@@ -72,7 +73,7 @@ const EU: MarketRules = {
   dateStyle: 'day_first',
   mayUseEMark: true,
   language: null,
-  operatorIn: 'the European Union',
+  operatorIn: say`the European Union`,
 };
 
 /** The assimilated Regulation; whether it took over the mustard exclusion isn't known (safe form). */
@@ -83,7 +84,7 @@ const GB: MarketRules = {
   bannedAdditives: [],
   milkSolidsStatement: true,
   language: 'en',
-  operatorIn: 'the United Kingdom',
+  operatorIn: say`the United Kingdom`,
 };
 
 /** Northern Ireland follows the Union's food law under the Windsor Framework (from memory). */
@@ -92,7 +93,7 @@ const NI: MarketRules = {
   code: 'NI',
   milkSolidsStatement: true,
   language: 'en',
-  operatorIn: 'Northern Ireland or the European Union',
+  operatorIn: say`Northern Ireland or the European Union`,
 };
 
 /** 21 CFR 101, FALCPA and the FASTER Act (from memory where a test says so). */
@@ -122,7 +123,7 @@ const US: MarketRules = {
   dateStyle: 'month_name',
   mayUseEMark: false,
   language: 'en',
-  operatorIn: 'any country',
+  operatorIn: say`any country`,
 };
 
 export const MARKETS: Readonly<Record<MarketCode, MarketRules>> = { EU, GB, NI, US };

@@ -1,6 +1,7 @@
 import { ok, refuse, type Result } from '../refusals/result';
 import { Decimal } from '../units';
 import type { MouldingRefusal } from './refusals';
+import { say } from '../words/say';
 
 /**
  * The drawing of one cavity, millimetres. A measured water volume (1 g ≈ 1 mL) corrects the drawing
@@ -98,9 +99,7 @@ export const cavityVolumes = (cavity: Cavity): Result<CavityVolumes, MouldingRef
   if (!positive || !walls || !roomFor(cavity).greaterThan(0)) {
     return refuse({
       code: 'cavity-measures-impossible',
-      detail:
-        'These measures leave no room for a filling: the wall and the gap for the cap are thicker ' +
-        'than the cavity. Check that every measure is in millimetres.',
+      detail: say`These measures leave no room for a filling: the wall and the gap for the cap are thicker than the cavity. Check that every measure is in millimetres.`,
     });
   }
   const [outer, inner, filled] = drawnVolumes(cavity).map((mm3) => mm3.dividedBy(MM3_PER_ML));

@@ -1,5 +1,6 @@
 import { Decimal } from '../units';
 import type { CavityVolumes } from './cavity';
+import { say } from '../words/say';
 
 /** Grams of the parts of one piece, unrounded. */
 export interface PieceMasses {
@@ -46,11 +47,8 @@ export const chocolateShare = (chocolateG: Decimal, totalG: Decimal): ChocolateS
     chocolatePercent,
     enough,
     reason: enough
-      ? `Chocolate is ${shown} % of the total weight; a filled chocolate needs at least 25 %.`
-      : `Chocolate is only ${shown} % of the total weight; under 25 % the piece may not be sold ` +
-        'as a filled chocolate. Make the shell thicker or take another sale name.',
-    caution:
-      'Computed from stated or weighed parts (Directive 2000/36/EC, Annex I). Confirm with ' +
-      'weighings of ten; the local authority decides on names.',
+      ? say`Chocolate is ${shown} % of the total weight; a filled chocolate needs at least 25 %.`
+      : say`Chocolate is only ${shown} % of the total weight; under 25 % the piece may not be sold as a filled chocolate. Make the shell thicker or take another sale name.`,
+    caution: say`Computed from stated or weighed parts (Directive 2000/36/EC, Annex I). Confirm with weighings of ten; the local authority decides on names.`,
   };
 };

@@ -1,6 +1,7 @@
 import { ok, refuse, type Result } from '../refusals/result';
 import { Decimal, sum } from '../units';
 import type { MouldingRefusal } from './refusals';
+import { say } from '../words/say';
 
 export interface Sample {
   readonly count: number;
@@ -18,7 +19,7 @@ export const weighingStatistics = (
   if (massesG.length < 2 || massesG.some((mass) => !mass.greaterThan(0))) {
     return refuse({
       code: 'weighings-unusable',
-      detail: 'Give at least two weighings, each above zero grams. Ten make a good mean.',
+      detail: say`Give at least two weighings, each above zero grams. Ten make a good mean.`,
     });
   }
   const meanG = sum(massesG).dividedBy(massesG.length);
@@ -64,7 +65,7 @@ export const weighedParts = (weighings: PieceWeighings): Result<WeighedParts, Mo
   if (fillingG.isNegative() || capG.isNegative()) {
     return refuse({
       code: 'weighings-unusable',
-      detail: 'Filled pieces weigh less than empty ones, or capped less than filled. Weigh again.',
+      detail: say`Filled pieces weigh less than empty ones, or capped less than filled. Weigh again.`,
     });
   }
   return ok({

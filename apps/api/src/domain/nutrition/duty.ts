@@ -1,4 +1,5 @@
 import type { Decimal } from '../units';
+import { say, type Sentence } from '../words/say';
 
 export interface DutyFacts {
   readonly largestSurfaceCm2: Decimal;
@@ -13,7 +14,7 @@ export interface DutyFacts {
 export interface NutritionDuty {
   readonly required: boolean;
   /** Why, in words for the screen. */
-  readonly reason: string;
+  readonly reason: Sentence;
 }
 
 const SMALL_PACK_CM2 = 25;
@@ -21,28 +22,28 @@ const SMALL_PACK_CM2 = 25;
 /** Whether a nutrition declaration is due in Europe, with the reason (Regulation (EU) No 1169/2011). */
 export const europeanDuty = (facts: DutyFacts): NutritionDuty => {
   if (facts.makesClaim) {
-    return { required: true, reason: 'A nutrition or health claim makes the declaration due.' };
+    return { required: true, reason: say`A nutrition or health claim makes the declaration due.` };
   }
   if (facts.largestSurfaceCm2.lessThan(SMALL_PACK_CM2)) {
-    return { required: false, reason: 'Largest surface under 25 cm² (Annex V, point 18).' };
+    return { required: false, reason: say`Largest surface under 25 cm² (Annex V, point 18).` };
   }
   if (facts.smallLocalMaker) {
     return {
       required: false,
-      reason: 'Supplied directly by the maker in small quantities (Annex V, point 19), as set.',
+      reason: say`Supplied directly by the maker in small quantities (Annex V, point 19), as set.`,
     };
   }
-  return { required: true, reason: 'No exemption applies (Article 9(1)(l)).' };
+  return { required: true, reason: say`No exemption applies (Article 9(1)(l)).` };
 };
 
 /** The same for the United States (21 CFR 101.9). */
 export const americanDuty = (facts: DutyFacts): NutritionDuty => {
   if (facts.makesClaim) {
-    return { required: true, reason: 'A nutrient or health claim cancels the exemption.' };
+    return { required: true, reason: say`A nutrient or health claim cancels the exemption.` };
   }
   return facts.usSmallBusiness
-    ? { required: false, reason: 'Small business, 21 CFR 101.9(j), as set.' }
-    : { required: true, reason: 'No exemption applies (21 CFR 101.9).' };
+    ? { required: false, reason: say`Small business, 21 CFR 101.9(j), as set.` }
+    : { required: true, reason: say`No exemption applies (21 CFR 101.9).` };
 };
 
 export interface UsBusiness {

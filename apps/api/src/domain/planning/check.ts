@@ -1,6 +1,7 @@
 import { ok, refuse, type Result } from '../refusals/result';
 import type { PlanProblem } from './problem';
 import type { PlanningRefusal } from './refusals';
+import { say } from '../words/say';
 
 /** What would make planning run for ever or reckon nonsense is refused before it begins. */
 export const checkProblem = (problem: PlanProblem): Result<true, PlanningRefusal> => {
@@ -9,7 +10,7 @@ export const checkProblem = (problem: PlanProblem): Result<true, PlanningRefusal
     if (!demand.quantity.greaterThan(0)) {
       return refuse({
         code: 'plan-quantity-unusable',
-        detail: `Order line ${demand.id} asks for ${demand.quantity.toString()}. Ask for more than nothing.`,
+        detail: say`Order line ${demand.id} asks for ${demand.quantity.toString()}. Ask for more than nothing.`,
         facts: { demand: demand.id },
       });
     }
@@ -29,7 +30,7 @@ const checkItem = (
   if (path.includes(id)) {
     return refuse({
       code: 'plan-recipe-contains-itself',
-      detail: `The recipe of ${id} contains ${id} itself. Take it out of one of the recipes on the way.`,
+      detail: say`The recipe of ${id} contains ${id} itself. Take it out of one of the recipes on the way.`,
       facts: { items: [...path, id] },
     });
   }
@@ -37,7 +38,7 @@ const checkItem = (
   if (!item) {
     return refuse({
       code: 'plan-item-unknown',
-      detail: `${id} is asked for and nothing is known of it.`,
+      detail: say`${id} is asked for and nothing is known of it.`,
       facts: { item: id },
     });
   }
@@ -45,7 +46,7 @@ const checkItem = (
   if (recipe && !(recipe.goodRatio.greaterThan(0) && recipe.goodRatio.lessThanOrEqualTo(1))) {
     return refuse({
       code: 'plan-quantity-unusable',
-      detail: `Nothing good comes out of ${id} as its losses stand. Correct its recipe.`,
+      detail: say`Nothing good comes out of ${id} as its losses stand. Correct its recipe.`,
       facts: { item: id },
     });
   }

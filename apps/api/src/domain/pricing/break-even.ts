@@ -1,6 +1,7 @@
 import { ok, refuse, type Result } from '../refusals/result';
 import { Decimal } from '../units';
 import type { PricingRefusal } from './refusals';
+import { say } from '../words/say';
 
 /**
  * Whole units to sell until what each leaves above its variable cost has paid the fixed cost:
@@ -15,8 +16,7 @@ export const breakEvenUnits = (
   if (!contribution.greaterThan(0)) {
     return refuse({
       code: 'never-breaks-even',
-      detail:
-        'The net price doesn’t exceed the variable cost, so no quantity earns the fixed cost back. Raise the price or lower the cost.',
+      detail: say`The net price doesn’t exceed the variable cost, so no quantity earns the fixed cost back. Raise the price or lower the cost.`,
       facts: { netPrice: netPrice.toString(), variableCost: variableCost.toString() },
     });
   }

@@ -1,6 +1,7 @@
 import { ok, refuse, type Result } from '../refusals/result';
 import { Decimal } from '../units';
 import type { PricingRefusal } from './refusals';
+import { say } from '../words/say';
 
 const HUNDRED = new Decimal(100);
 
@@ -48,7 +49,6 @@ export const netPriceFor = (
 const outOfRange = (percent: Decimal): Result<never, PricingRefusal> =>
   refuse({
     code: 'margin-out-of-range',
-    detail:
-      'A margin is below 100 % of the price and a mark-up above −100 % of the cost. If more than the cost is to be added, state a mark-up.',
+    detail: say`A margin is below 100 % of the price and a mark-up above −100 % of the cost. If more than the cost is to be added, state a mark-up.`,
     facts: { percent: percent.toString() },
   });

@@ -1,6 +1,7 @@
 import { ok, refuse, type Result } from '../refusals/result';
 import { Decimal, ZERO } from '../units';
 import type { PricingRefusal } from './refusals';
+import { say } from '../words/say';
 
 /** Prices that a counter likes to show, as `0.90` and `0.50` on each whole unit of money. */
 export interface EndingRule {
@@ -42,5 +43,5 @@ export const priceWithEnding = (
 const unusable = (): Result<never, PricingRefusal> =>
   refuse({
     code: 'price-endings-unusable',
-    detail: 'A rule for price endings needs a step above zero and endings from zero to below it.',
+    detail: say`A rule for price endings needs a step above zero and endings from zero to below it.`,
   });

@@ -2,6 +2,7 @@ import { inForce, type FromDay } from '../calendar/in-force';
 import { ok, refuse, type Result } from '../refusals/result';
 import { CENT_PLACES, Decimal, apportion, roundTo, sum } from '../units';
 import type { PricingRefusal } from './refusals';
+import { say } from '../words/say';
 
 /** A rate hangs on the class of product, not on the seller, and on the day. Rates are settings. */
 export interface VatRate extends FromDay {
@@ -30,7 +31,7 @@ export const vatRateOn = (
     ? ok(rate.ratePercent)
     : refuse({
         code: 'vat-rate-missing',
-        detail: `No VAT rate for the product class “${productClass}” holds on ${day}. Set it under Workshop after looking it up with your tax office.`,
+        detail: say`No VAT rate for the product class “${productClass}” holds on ${day}. Set it under Workshop after looking it up with your tax office.`,
         facts: { productClass, day },
       });
 };

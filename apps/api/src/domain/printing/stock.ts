@@ -1,5 +1,6 @@
 import { ok, refuse, type Result } from '../refusals/result';
 import type { PrintingRefusal } from './refusals';
+import { say, type Sentence } from '../words/say';
 
 /** The label stock that a shop has, in millimetres. */
 export type LabelStock = RollStock | DieCutStock | SheetStock;
@@ -50,7 +51,7 @@ const LARGEST_MM = 420;
 /** Grids are given to a tenth of a millimetre; the sum of many pitches may pass the edge by that. */
 const SLACK_MM = 0.5;
 
-const refuseStock = (detail: string): Result<never, PrintingRefusal> =>
+const refuseStock = (detail: Sentence): Result<never, PrintingRefusal> =>
   refuse({ code: 'stock-not-valid', detail });
 
 const isSize = (mm: number): boolean => mm >= SMALLEST_MM && mm <= LARGEST_MM;
@@ -74,20 +75,21 @@ const checkGrid = (stock: SheetStock): Result<LabelStock, PrintingRefusal> => {
   const { columns, rows, leftMm, topMm, pitchXMm, pitchYMm, startAt } = stock;
   const isCount = (value: number): boolean => Number.isInteger(value) && value >= 1 && value <= 50;
   if (!isCount(columns) || !isCount(rows)) {
-    return refuseStock('A sheet has from 1 to 50 columns and rows.');
+    return refuseStock(say`A sheet has from 1 to 50 columns and rows.`);
   }
   if (!Number.isInteger(startAt) || startAt < 1 || startAt > columns * rows) {
-    return refuseStock(`The first label must be one of the ${columns * rows} on the sheet.`);
+    return refuseStock(say`The first label must be one of the ${columns * rows} on the sheet.`);
   }
   if (pitchXMm < stock.labelWidthMm || pitchYMm < stock.labelHeightMm) {
-    return refuseStock('The labels of this sheet would overlap: the pitch is less than the label.');
+    return refuseStock(
+      say`The labels of this sheet would overlap: the pitch is less than the label.`,
+    );
   }
   const right = leftMm + (columns - 1) * pitchXMm + stock.labelWidthMm;
   const bottom = topMm + (rows - 1) * pitchYMm + stock.labelHeightMm;
   if (leftMm < 0 || topMm < 0 || right > pageWidth + SLACK_MM || bottom > pageHeight + SLACK_MM) {
     return refuseStock(
-      `The grid is ${right.toFixed(1)} × ${bottom.toFixed(1)} mm and runs over the sheet of ` +
-        `${pageWidth} × ${pageHeight} mm.`,
+      say`The grid is ${right.toFixed(1)} × ${bottom.toFixed(1)} mm and runs over the sheet of ${pageWidth} × ${pageHeight} mm.`,
     );
   }
   return ok(stock);
@@ -97,11 +99,11 @@ const checkGrid = (stock: SheetStock): Result<LabelStock, PrintingRefusal> => {
 export const checkStock = (stock: LabelStock): Result<LabelStock, PrintingRefusal> => {
   const { widthMm, heightMm } = labelSize(stock);
   if (!isSize(widthMm) || (heightMm !== undefined && !isSize(heightMm))) {
-    return refuseStock(`A label is from ${SMALLEST_MM} to ${LARGEST_MM} mm wide and high.`);
+    return refuseStock(say`A label is from ${SMALLEST_MM} to ${LARGEST_MM} mm wide and high.`);
   }
   const shorter = Math.min(widthMm, heightMm ?? widthMm);
   if (!(stock.marginMm >= 0) || stock.marginMm * 2 > shorter / 2) {
-    return refuseStock('The margin leaves no room for the label.');
+    return refuseStock(say`The margin leaves no room for the label.`);
   }
   return stock.kind === 'sheet' ? checkGrid(stock) : ok(stock);
 };

@@ -2,6 +2,7 @@ import type { Decimal } from '../units';
 import { ok, refuse, type Result } from '../refusals/result';
 import { toMilligrams } from './fixed-point';
 import type { ProvenanceRefusal } from './refusals';
+import { say } from '../words/say';
 
 export interface Draw {
   readonly lot: string;
@@ -131,7 +132,7 @@ const lossesExceed = (batch: BatchInMilligrams, lot?: string): Result<never, Pro
     code: 'losses-exceed-draws',
     detail:
       lot === undefined
-        ? `Batch ${batch.id} lost more than was drawn into it. Correct its draws or its losses.`
-        : `Batch ${batch.id} lost or gave back more of lot ${lot} than was drawn. Correct the draws or the losses of that lot.`,
+        ? say`Batch ${batch.id} lost more than was drawn into it. Correct its draws or its losses.`
+        : say`Batch ${batch.id} lost or gave back more of lot ${lot} than was drawn. Correct the draws or the losses of that lot.`,
     facts: { batch: batch.id, ...(lot === undefined ? {} : { lot }) },
   });

@@ -7,6 +7,7 @@ import {
   type BatchWeights,
 } from './batch-weights';
 import type { ProvenanceRefusal } from './refusals';
+import { say } from '../words/say';
 
 export interface GraphBatch extends BatchWeights {
   readonly id: string;
@@ -79,7 +80,7 @@ const topologicalOrder = (
 const madeTwice = (lot: string): Result<never, ProvenanceRefusal> =>
   refuse({
     code: 'lot-made-twice',
-    detail: `Lot ${lot} is recorded as made by two batches. A lot has one origin.`,
+    detail: say`Lot ${lot} is recorded as made by two batches. A lot has one origin.`,
     facts: { lot },
   });
 
@@ -102,7 +103,7 @@ const circle = (
   const lots = path.slice(path.findIndex((step) => step.batch === at)).map((step) => step.through);
   return refuse({
     code: 'lot-is-its-own-ancestor',
-    detail: `Lot ${lots[0] ?? ''} would be inside itself (through ${lots.join(', ')}). Rework makes a new lot.`,
+    detail: say`Lot ${lots[0] ?? ''} would be inside itself (through ${lots.join(', ')}). Rework makes a new lot.`,
     facts: { lots },
   });
 };

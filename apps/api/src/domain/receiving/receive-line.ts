@@ -3,6 +3,7 @@ import { ok, refuse, type Result } from '../refusals/result';
 import { checkQuantity, type StockRefusal, type StockShare, type StockUnit } from '../stock';
 import { Decimal, ZERO } from '../units';
 import type { ReceivingRefusal } from './refusals';
+import { named, say } from '../words/say';
 
 /** One line of a delivery as it was read off the carton. */
 export interface GoodsLine {
@@ -51,20 +52,20 @@ const holdsOf = (line: GoodsLine): HoldToPlace[] => {
   if (line.itemKind === 'ingredient' && line.specification === null) {
     holds.push({
       kind: 'no_specification',
-      reason: `${line.itemName} has no approved specification of this supplier.`,
+      reason: say`${line.itemName} has no approved specification of this supplier.`,
     });
   }
   const unknown = line.specification?.allergensUnknown ?? [];
   if (unknown.length > 0) {
     holds.push({
       kind: 'unknown_allergen',
-      reason: `The supplier doesn't say whether it contains: ${unknown.join(', ')}.`,
+      reason: say`The supplier doesn't say whether it contains: ${unknown.map(named).join(', ')}.`,
     });
   }
   if (line.tempC !== null && line.warmestTempC !== null && line.tempC.gt(line.warmestTempC)) {
     holds.push({
       kind: 'temperature',
-      reason: `Arrived at ${line.tempC.toFixed()} °C; the limit is ${line.warmestTempC.toFixed()} °C.`,
+      reason: say`Arrived at ${line.tempC.toFixed()} °C; the limit is ${line.warmestTempC.toFixed()} °C.`,
     });
   }
   return holds;
@@ -75,23 +76,21 @@ const refusalOf = (line: GoodsLine, today: Temporal.PlainDate): ReceivingRefusal
   if (line.useBy !== null && line.useBy.toString() < today.toString()) {
     return {
       code: 'goods-past-use-by',
-      detail:
-        `${line.itemName}, lot ${line.supplierLotCode}, is past its use-by date ` +
-        `${line.useBy.toString()}. Refuse the line, and tell the supplier.`,
+      detail: say`${line.itemName}, lot ${line.supplierLotCode}, is past its use-by date ${line.useBy.toString()}. Refuse the line, and tell the supplier.`,
       facts: { ...facts, useBy: line.useBy.toString() },
     };
   }
   if (line.perishable && line.useBy === null && line.bestBefore === null) {
     return {
       code: 'goods-dates-missing',
-      detail: `${line.itemName} is perishable: give the best-before or use-by date on the carton.`,
+      detail: say`${line.itemName} is perishable: give the best-before or use-by date on the carton.`,
       facts,
     };
   }
   if (line.perishable && line.warmestTempC !== null && line.tempC === null) {
     return {
       code: 'temperature-needed',
-      detail: `${line.itemName} travels cold: measure its temperature on arrival and enter it.`,
+      detail: say`${line.itemName} travels cold: measure its temperature on arrival and enter it.`,
       facts,
     };
   }

@@ -4,6 +4,7 @@ import { acceptLife, type ShelfLifeRefusal } from '../shelf-life';
 import { QUANTITY_PLACES, roundTo, type Decimal } from '../units';
 import { analyseRecipe, lifeFactsOf, type AnalysisFacts } from './analysis';
 import type { MixRefusal } from './mix';
+import { say } from '../words/say';
 
 /**
  * What a recipe must keep before it is saved: it can be mixed, it yields something, and its life is
@@ -24,6 +25,6 @@ export const acceptRecipe = (
   if (yieldG.greaterThan(0)) return ok(yieldG);
   return refuse({
     code: 'recipe-yields-nothing',
-    detail: 'These lines leave nothing after their losses.',
+    detail: say`These lines leave nothing after their losses.`,
   });
 };

@@ -2,6 +2,7 @@ import type { Caution } from '../composition';
 import type { BookItem, RecipeBook } from './book';
 import { pieceMassG } from './mix';
 import type { RecipeContent } from './recipe';
+import { say } from '../words/say';
 
 const list = (names: readonly string[]): string => names.slice(0, 5).join(', ');
 
@@ -12,42 +13,39 @@ export const recipeCautions = (
   leaves: readonly BookItem[],
 ): Caution[] => {
   const cautions: Caution[] = [];
-  const say = (when: boolean, code: string, text: string): void => {
+  const caution = (when: boolean, code: string, text: string): void => {
     if (when) cautions.push({ code, level: 'warning', text });
   };
   const generic = leaves.filter((leaf) => leaf.isGeneric).map((leaf) => leaf.name);
-  say(
+  caution(
     generic.length > 0,
     'generic-composition',
-    `Generic figures stand in for ${list(generic)}: a supplier’s specification always wins.`,
+    say`Generic figures stand in for ${list(generic)}: a supplier’s specification always wins.`,
   );
   const silent = leaves.filter((leaf) => leaf.allergens === null).map((leaf) => leaf.name);
-  say(
+  caution(
     silent.length > 0,
     'allergens-unknown',
-    `Nobody has stated the allergens of ${list(silent)}: they are unknown, not absent.`,
+    say`Nobody has stated the allergens of ${list(silent)}: they are unknown, not absent.`,
   );
   cautions.push({
     code: 'as-designed',
     level: 'note',
-    text:
-      'As designed. What a lot really holds follows from the lots that were weighed into it; labels ' +
-      'are made from those.',
+    text: say`As designed. What a lot really holds follows from the lots that were weighed into it; labels are made from those.`,
   });
-  say(
+  caution(
     infusionIsAssumed(content),
     'infusion-assumed',
-    'The liquid that the infusion holds back isn’t stated, so it is taken as none. Weigh before, after ' +
-      'the boil and after straining.',
+    say`The liquid that the infusion holds back isn’t stated, so it is taken as none. Weigh before, after the boil and after straining.`,
   );
   const weightless = content.lines.filter((line) => {
     const item = book.get(line.itemId);
     return line.unit === 'pc' && item && !item.isPackaging && pieceMassG(item, book) === null;
   });
-  say(
+  caution(
     weightless.length > 0,
     'piece-weight-unknown',
-    'The weight of a piece in this recipe isn’t known, so it counts as nothing in every figure.',
+    say`The weight of a piece in this recipe isn’t known, so it counts as nothing in every figure.`,
   );
   return cautions;
 };

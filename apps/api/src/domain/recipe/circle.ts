@@ -1,5 +1,6 @@
 import { ok, refuse, type Result } from '../refusals/result';
 import type { RecipeRefusal } from './refusals';
+import { say } from '../words/say';
 
 /**
  * Refuses a recipe that would contain itself through its components. `componentsOf` gives the
@@ -28,7 +29,7 @@ export const refuseCircle = (
     const words = path.map((id) => names.get(id) ?? id);
     return refuse({
       code: 'recipe-contains-itself',
-      detail: `This recipe would contain itself: ${words.join(' → ')}. Take one of these lines out.`,
+      detail: say`This recipe would contain itself: ${words.join(' → ')}. Take one of these lines out.`,
       facts: { items: path },
     });
   }

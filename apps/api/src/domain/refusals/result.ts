@@ -1,3 +1,5 @@
+import type { Sentence } from '../words/say';
+
 /**
  * The outcome of a domain function that may refuse. Expected failures are values, never exceptions:
  * a service unwraps a result with `orRefuse`, which aborts the transaction.
@@ -13,7 +15,7 @@ export type Result<T, R extends Refused = Refused> =
 export interface Refused {
   readonly code: string;
   /** One or two plain sentences: what was refused, which thing, and the way out. */
-  readonly detail: string;
+  readonly detail: Sentence;
   /** Further facts for programs (lot codes, quantities as decimal strings). */
   readonly facts?: Readonly<Record<string, unknown>>;
 }

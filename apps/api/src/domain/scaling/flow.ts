@@ -2,6 +2,7 @@ import { ok, refuse, type Result } from '../refusals/result';
 import { Decimal, ZERO } from '../units';
 import type { StepLoss } from './losses';
 import type { ScalingRefusal } from './refusals';
+import { say } from '../words/say';
 
 /** A line that is weighed into a pot. */
 export interface WeighedLine {
@@ -74,6 +75,6 @@ const lostG = (loss: StepLoss, inPot: Decimal, steeping: Decimal): Decimal =>
 export const losesEverything = (loss: StepLoss): Result<never, ScalingRefusal> =>
   refuse({
     code: 'step-loses-everything',
-    detail: `Step “${loss.step}” loses as much as goes into it, or more. Give 0 to under 100 %.`,
+    detail: say`Step “${loss.step}” loses as much as goes into it, or more. Give 0 to under 100 %.`,
     facts: { step: loss.step },
   });

@@ -1,6 +1,7 @@
 import { ok, refuse, type Result } from '../refusals/result';
 import { Decimal } from '../units';
 import type { ScalingRefusal } from './refusals';
+import { say } from '../words/say';
 
 /** Losses by weight, and losses by the piece. */
 export type LossKind = 'steam' | 'held_back' | 'scrapings' | 'rejects' | 'samples' | 'other';
@@ -32,7 +33,7 @@ export const yieldRatio = (losses: readonly StepLoss[]): Result<Decimal, Scaling
     if (loss.percent.isNegative() || loss.percent.greaterThanOrEqualTo(100)) {
       return refuse({
         code: 'step-loses-everything',
-        detail: `Step “${loss.step}” loses ${loss.percent.toString()} %. Give 0 to under 100 %.`,
+        detail: say`Step “${loss.step}” loses ${loss.percent.toString()} %. Give 0 to under 100 %.`,
         facts: { step: loss.step },
       });
     }

@@ -11,6 +11,7 @@ import {
 } from './losses';
 import type { ScalingRefusal } from './refusals';
 import { piecesToMake, unfit, type ScalingTarget } from './target';
+import { say } from '../words/say';
 
 export interface ScalableLine {
   readonly itemId: string;
@@ -65,7 +66,7 @@ const scaleByWeight = (
   target: ScalingTarget,
 ): Result<ScaledRecipe, ScalingRefusal> => {
   if (target.kind !== 'grams' || !target.massG.greaterThan(0)) {
-    return unfit('This recipe is kept by weight: ask for grams above zero.');
+    return unfit(say`This recipe is kept by weight: ask for grams above zero.`);
   }
   const yields = massYield(recipe);
   if (!yields.ok) return yields;
@@ -143,5 +144,5 @@ const wholePieces = (exact: Decimal): Decimal => roundTo(exact, 6).ceil();
 const yieldsNothing = (): Result<never, ScalingRefusal> =>
   refuse({
     code: 'recipe-yields-nothing',
-    detail: 'This recipe gives nothing as written: add lines, or state what it yields.',
+    detail: say`This recipe gives nothing as written: add lines, or state what it yields.`,
   });

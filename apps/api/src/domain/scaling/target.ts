@@ -1,6 +1,7 @@
 import { ok, refuse, type Result } from '../refusals/result';
 import { Decimal, roundTo } from '../units';
 import type { ScalingRefusal } from './refusals';
+import { say, type Sentence } from '../words/say';
 
 /** `pieces` are good pieces (or boxes) after every loss; `trays` are whole trays cast. */
 export type ScalingTarget =
@@ -24,12 +25,12 @@ export const piecesToMake = (
 ): Result<PieceCount, ScalingRefusal> => {
   if (target.kind === 'trays') {
     if (perTray === null || !Number.isInteger(target.trays) || target.trays < 1) {
-      return unfit('Whole trays can be asked for only when the recipe names a mould.');
+      return unfit(say`Whole trays can be asked for only when the recipe names a mould.`);
     }
     return ok({ pieces: new Decimal(perTray).times(target.trays), trays: target.trays });
   }
   if (target.kind !== 'pieces' || !target.pieces.isInteger() || !target.pieces.greaterThan(0)) {
-    return unfit('This recipe is kept by the piece: ask for a whole number of pieces or trays.');
+    return unfit(say`This recipe is kept by the piece: ask for a whole number of pieces or trays.`);
   }
   // A remainder under a millionth is the rounding of the division, not a piece.
   const filled = roundTo(target.pieces.dividedBy(goodRatio), 6).ceil();
@@ -38,5 +39,5 @@ export const piecesToMake = (
   return ok({ pieces: trays.times(perTray), trays: trays.toNumber() });
 };
 
-export const unfit = (detail: string): Result<never, ScalingRefusal> =>
+export const unfit = (detail: Sentence): Result<never, ScalingRefusal> =>
   refuse({ code: 'scaling-target-unfit', detail });

@@ -1,4 +1,5 @@
 import { Decimal } from '../units';
+import { say } from '../words/say';
 
 export interface LifeBand {
   /** The band holds from this water activity up. */
@@ -26,13 +27,13 @@ const band = (
  * the edge of two bands falls into the wetter one.
  */
 export const LIFE_BANDS: readonly LifeBand[] = [
-  band('0.90', 3, 7, 'refrigerate at 4–5 °C or colder; fresh goods'),
-  band('0.85', 7, 21, 'cold, 16 °C or less'),
-  band('0.80', 21, 42, '16–18 °C, well sealed'),
-  band('0.75', 42, 70, '16–18 °C, well sealed'),
-  band('0.70', 60, 120, '16–18 °C, well sealed; moulds are possible'),
-  band('0.65', 120, 180, '16–18 °C, well sealed'),
-  band('0', 180, null, '16–18 °C; limits other than growth rule'),
+  band('0.90', 3, 7, say`refrigerate at 4–5 °C or colder; fresh goods`),
+  band('0.85', 7, 21, say`cold, 16 °C or less`),
+  band('0.80', 21, 42, say`16–18 °C, well sealed`),
+  band('0.75', 42, 70, say`16–18 °C, well sealed`),
+  band('0.70', 60, 120, say`16–18 °C, well sealed; moulds are possible`),
+  band('0.65', 120, 180, say`16–18 °C, well sealed`),
+  band('0', 180, null, say`16–18 °C; limits other than growth rule`),
 ];
 
 /** Band of a water activity; pass the worse end of its error. */

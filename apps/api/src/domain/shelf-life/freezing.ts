@@ -2,6 +2,7 @@ import { Temporal } from 'temporal-polyfill';
 import { ok, refuse, type Result } from '../refusals/result';
 import type { DateReason } from './lot-date';
 import type { ShelfLifeRefusal } from './refusals';
+import { say } from '../words/say';
 
 export interface FreezableLot {
   readonly code: string;
@@ -20,21 +21,21 @@ export const mayFreeze = (
   if (lot.lifeAfterThawDays === null) {
     return refuse({
       code: 'freezing-not-allowed',
-      detail: `The recipe of lot ${lot.code} states no life after thawing, so it may not be frozen.`,
+      detail: say`The recipe of lot ${lot.code} states no life after thawing, so it may not be frozen.`,
     });
   }
   if (lot.frozenOn) {
     return refuse({
       code: 'frozen-once-already',
-      detail: `Lot ${lot.code} was frozen on ${lot.frozenOn.toString()}. Freezing stops the clock once.`,
+      detail: say`Lot ${lot.code} was frozen on ${lot.frozenOn.toString()}. Freezing stops the clock once.`,
     });
   }
   if (!lot.day || Temporal.PlainDate.compare(on, lot.day) > 0) {
     return refuse({
       code: 'frozen-too-late',
       detail: lot.day
-        ? `Lot ${lot.code} is past its date (${lot.day.toString()}): freezing brings nothing back.`
-        : `Lot ${lot.code} has no date, so there is no clock to stop.`,
+        ? say`Lot ${lot.code} is past its date (${lot.day.toString()}): freezing brings nothing back.`
+        : say`Lot ${lot.code} has no date, so there is no clock to stop.`,
     });
   }
   const left = on.until(lot.day).days;
@@ -43,9 +44,7 @@ export const mayFreeze = (
     day: null,
     lotCode: null,
     rules: false,
-    text:
-      `Frozen on ${on.toString()} with ${left} days left; on thawing it keeps ` +
-      `${Math.min(left, lot.lifeAfterThawDays)} days at most. Until then its date stays as it was.`,
+    text: say`Frozen on ${on.toString()} with ${left} days left; on thawing it keeps ${Math.min(left, lot.lifeAfterThawDays)} days at most. Until then its date stays as it was.`,
   });
 };
 
@@ -62,15 +61,13 @@ export const thawedDate = (
   if (!frozenOn || !day || lifeAfterThawDays === null || lot.thawedOn || order < 0) {
     return refuse({
       code: 'not-frozen',
-      detail: `Lot ${lot.code} isn’t in the freezer on ${on.toString()}, so it can’t be thawed.`,
+      detail: say`Lot ${lot.code} isn’t in the freezer on ${on.toString()}, so it can’t be thawed.`,
     });
   }
   const left = frozenOn.until(day).days;
   const keeps = Math.min(left, lifeAfterThawDays);
   const thawed = on.add({ days: keeps });
-  const text =
-    `Thawed on ${on.toString()}: ${left} days were left when it was frozen, ${lifeAfterThawDays} are ` +
-    `allowed after thawing, so ${keeps} days from now. It may not be frozen again.`;
+  const text = say`Thawed on ${on.toString()}: ${left} days were left when it was frozen, ${lifeAfterThawDays} are allowed after thawing, so ${keeps} days from now. It may not be frozen again.`;
   return ok({
     day: thawed,
     reason: { kind: 'thawed', day: thawed.toString(), lotCode: null, rules: true, text },

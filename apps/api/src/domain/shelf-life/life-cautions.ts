@@ -2,6 +2,7 @@ import type { Caution } from '../composition';
 import { GROWTH_CAUTION } from '../growth-limits';
 import { Decimal } from '../units';
 import { growthLimit, isTested, type LifeFacts, type LifeLimit } from './limits';
+import { say } from '../words/say';
 
 /** Water activity above which a moist filling has been seen to crack shells (Slettengren 2010). */
 const CRACKS_FROM = new Decimal('0.86');
@@ -10,26 +11,25 @@ const CRACKS_FROM = new Decimal('0.86');
 export const lifeCautions = (facts: LifeFacts, cap: LifeLimit | null): Caution[] => {
   const { stated, waterActivity } = facts;
   const cautions: Caution[] = [{ code: 'growth-limits', level: 'note', text: GROWTH_CAUTION }];
-  const say = (when: boolean, code: string, text: string): void => {
+  const caution = (when: boolean, code: string, text: string): void => {
     if (when) cautions.push({ code, level: 'warning', text });
   };
-  say(
+  caution(
     !isTested(stated),
     'life-not-tested',
-    'No storage test or measurement with a document stands behind this life. Bands are common ' +
-      'practice. The local authority and a laboratory decide what the label may say.',
+    say`No storage test or measurement with a document stands behind this life. Bands are common practice. The local authority and a laboratory decide what the label may say.`,
   );
-  say(
+  caution(
     stated.days !== null && cap !== null && cap.kind !== 'stated',
     'life-cut',
-    `The stated life of ${stated.days ?? 0} days is cut to ${cap?.capDays ?? 0}: ${cap?.reason ?? ''}`,
+    say`The stated life of ${stated.days ?? 0} days is cut to ${cap?.capDays ?? 0}: ${cap?.reason ?? ''}`,
   );
   const tested = longerThanPractice(facts);
-  say(tested !== null, 'longer-than-practice', tested ?? '');
-  say(
+  caution(tested !== null, 'longer-than-practice', tested ?? '');
+  caution(
     facts.isFilling && waterActivity.worst?.greaterThan(CRACKS_FROM) === true,
     'moisture-migration',
-    'A moist filling dries through a thin shell and can crack it: no thin caps, pinholes or wet rims.',
+    say`A moist filling dries through a thin shell and can crack it: no thin caps, pinholes or wet rims.`,
   );
   return cautions;
 };
@@ -39,8 +39,5 @@ const longerThanPractice = ({ stated, waterActivity, isFilling }: LifeFacts): st
   const { capDays } = growthLimit(waterActivity);
   if (!isFilling || !isTested(stated) || stated.days === null || capDays === null) return null;
   if (stated.days <= capDays) return null;
-  return (
-    `${stated.days} days is longer than common practice (${capDays} days). It rests wholly on the ` +
-    `document “${stated.document ?? ''}”.`
-  );
+  return say`${stated.days} days is longer than common practice (${capDays} days). It rests wholly on the document “${stated.document ?? ''}”.`;
 };

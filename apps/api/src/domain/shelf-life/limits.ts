@@ -3,6 +3,7 @@ import { percentOf } from '../composition';
 import { Decimal } from '../units';
 import type { RulingWaterActivity } from '../water-activity';
 import { lifeBand, mouldFreeDays } from './bands';
+import { named, say } from '../words/say';
 
 export const LIFE_BASES = ['measured', 'validated', 'chosen', 'estimated'] as const;
 export type LifeBasis = (typeof LIFE_BASES)[number];
@@ -44,7 +45,7 @@ export interface LifeLimit {
   readonly source: string;
 }
 
-const PRACTICE = 'common practice, no source';
+const PRACTICE = say`common practice, no source`;
 /** Nut fat from which oxidation and migrating oil are reckoned with, per cent. Our choice. */
 const NUT_FAT_PERCENT = 5;
 
@@ -54,20 +55,17 @@ export const growthLimit = (aw: RulingWaterActivity): LifeLimit => {
       kind: 'growth',
       lowDays: null,
       capDays: null,
-      reason:
-        'Water activity is neither measured nor estimated: growth limits no number. Measure it.',
+      reason: say`Water activity is neither measured nor estimated: growth limits no number. Measure it.`,
       source: PRACTICE,
     };
   }
   const band = lifeBand(aw.worst);
-  const high = band.highDays === null ? 'more' : `${band.highDays} days`;
+  const high = band.highDays === null ? say`more` : say`${band.highDays} days`;
   return {
     kind: 'growth',
     lowDays: band.lowDays,
     capDays: band.highDays,
-    reason:
-      `At the wet end of its ${aw.basis === 'measured' ? 'measurement' : 'estimate'} the water ` +
-      `activity is ${aw.worst.toFixed(2)}: ${band.lowDays} to ${high}, ${band.storage}.`,
+    reason: say`At the wet end of its ${named(aw.basis === 'measured' ? 'measurement' : 'estimate')} the water activity is ${aw.worst.toFixed(2)}: ${band.lowDays} to ${high}, ${band.storage}.`,
     source: PRACTICE,
   };
 };
@@ -81,10 +79,8 @@ export const formulaLimit = (worst: Decimal | null): LifeLimit[] => {
       kind: 'mould_free_formula',
       lowDays: Math.floor(days),
       capDays: null,
-      reason:
-        'Mould-free life of cake at 21 °C by formula: a lower guide for sealed pieces, no promise for ' +
-        'badly closed ones.',
-      source: 'log₁₀ days = 7.91 − 0.081·ERH, bakery formula',
+      reason: say`Mould-free life of cake at 21 °C by formula: a lower guide for sealed pieces, no promise for badly closed ones.`,
+      source: say`log₁₀ days = 7.91 − 0.081·ERH, bakery formula`,
     },
   ];
 };
@@ -97,7 +93,7 @@ export const nutLimit = (makeUp: MakeUp): LifeLimit[] =>
           kind: 'nut_oil',
           lowDays: 60,
           capDays: 180,
-          reason: 'Nut oil turns rancid and softens the shell: 2 to 6 months, dark and cool.',
+          reason: say`Nut oil turns rancid and softens the shell: 2 to 6 months, dark and cool.`,
           source: PRACTICE,
         },
       ];
@@ -109,9 +105,9 @@ export const componentLimits = (components: readonly ComponentLife[]): LifeLimit
     capDays: days,
     reason:
       days === null
-        ? `${name} has no stated life: its lots will have no date to pass on.`
-        : `${name} keeps ${days} days from its own making; nothing made from it keeps longer.`,
-    source: 'recipe of the component',
+        ? say`${name} has no stated life: its lots will have no date to pass on.`
+        : say`${name} keeps ${days} days from its own making; nothing made from it keeps longer.`,
+    source: say`recipe of the component`,
   }));
 
 export const isTested = (stated: StatedLife): boolean =>
@@ -121,17 +117,17 @@ export const isTested = (stated: StatedLife): boolean =>
 export const statedLimit = (stated: StatedLife): LifeLimit[] => {
   if (stated.days === null) return [];
   const basis = isTested(stated)
-    ? `${stated.basis ?? ''}, ${stated.document ?? ''}`
+    ? say`${named(stated.basis ?? '')}, ${stated.document ?? ''}`
     : stated.basis === 'estimated'
-      ? 'estimated: no test stands behind it'
-      : 'a person’s choice';
+      ? say`estimated: no test stands behind it`
+      : say`a person’s choice`;
   return [
     {
       kind: 'stated',
       lowDays: stated.days,
       capDays: stated.days,
-      reason: `The recipe states ${stated.days} days (${basis}).`,
-      source: isTested(stated) ? (stated.document ?? '') : 'this recipe version',
+      reason: say`The recipe states ${stated.days} days (${basis}).`,
+      source: isTested(stated) ? (stated.document ?? '') : say`this recipe version`,
     },
   ];
 };

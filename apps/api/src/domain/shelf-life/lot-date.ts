@@ -1,4 +1,5 @@
 import { Temporal } from 'temporal-polyfill';
+import { say, type Sentence } from '../words/say';
 
 export type DateKind = 'best_before' | 'use_by';
 
@@ -88,32 +89,32 @@ const distinct = (draws: readonly DatedDraw[]): DatedDraw[] => [
 const lifeLine = (facts: LotDateFacts): Line => {
   const { madeOn, shelfLifeDays, lifeName } = facts;
   if (shelfLifeDays === null) {
-    const text = `${lifeName}: no life is stated; only the lots inside set a date.`;
+    const text = say`${lifeName}: no life is stated; only the lots inside set a date.`;
     return { kind: 'no_recipe_life', day: null, lotCode: null, text };
   }
   return {
     kind: 'recipe_life',
     day: madeOn.add({ days: shelfLifeDays }).toString(),
     lotCode: null,
-    text: `Made on ${madeOn.toString()}, keeps ${shelfLifeDays} days (${lifeName}).`,
+    text: say`Made on ${madeOn.toString()}, keeps ${shelfLifeDays} days (${lifeName}).`,
   };
 };
 
-const WORDS: Readonly<Record<DateKind, string>> = {
-  best_before: 'best before',
-  use_by: 'use by',
+const WORDS: Readonly<Record<DateKind, Sentence>> = {
+  best_before: say`best before`,
+  use_by: say`use by`,
 };
 
 const drawLine = (draw: DatedDraw): Line => {
   const { lotCode, itemName } = draw;
   const own = ownDate(draw);
   if (!own) {
-    const text = `Lot ${lotCode} (${itemName}) has no date of its own.`;
+    const text = say`Lot ${lotCode} (${itemName}) has no date of its own.`;
     return { kind: 'drawn_lot_without_date', day: null, lotCode, text };
   }
   const day = own.day.toString();
-  const what = `Lot ${lotCode} (${itemName}) is ${WORDS[own.kind]} ${day}`;
+  const what = say`Lot ${lotCode} (${itemName}) is ${WORDS[own.kind]} ${day}`;
   return draw.capsDate
-    ? { kind: 'drawn_lot', day, lotCode, text: `${what}; nothing made from it is dated later.` }
-    : { kind: 'does_not_cap', day, lotCode, text: `${what}, but this item caps no date.` };
+    ? { kind: 'drawn_lot', day, lotCode, text: say`${what}; nothing made from it is dated later.` }
+    : { kind: 'does_not_cap', day, lotCode, text: say`${what}, but this item caps no date.` };
 };

@@ -19,6 +19,7 @@ import {
   type LifeLimit,
 } from './limits';
 import type { ShelfLifeRefusal } from './refusals';
+import { say } from '../words/say';
 
 export interface ShelfLife {
   /** Life that a date may use; null while no life is stated: an estimate makes no date by itself. */
@@ -87,17 +88,14 @@ export const acceptLife = (facts: LifeFacts): Result<ShelfLife, ShelfLifeRefusal
   if (stated.days !== null && claimsTest && !isTested(stated)) {
     return refuse({
       code: 'shelf-life-document-missing',
-      detail:
-        'A measured or validated life names its document: the report, its number and its day.',
+      detail: say`A measured or validated life names its document: the report, its number and its day.`,
     });
   }
   const life = shelfLife(facts);
   if (stated.days !== null && life.days !== null && stated.days > life.days) {
     return refuse({
       code: 'shelf-life-beyond-limits',
-      detail:
-        `${stated.days} days is more than the ${life.days} that its limits allow. ` +
-        `${life.ruling?.reason ?? ''} Shorten it, or name the test that proves it.`,
+      detail: say`${stated.days} days is more than the ${life.days} that its limits allow. ${life.ruling?.reason ?? ''} Shorten it, or name the test that proves it.`,
       facts: { allowedDays: life.days, limit: life.ruling?.kind },
     });
   }

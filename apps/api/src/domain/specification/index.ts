@@ -38,7 +38,7 @@ export { NUTRIENTS, type Nutrient, type NutritionPer100g } from './nutrition';
 export { parseSpecification, type Parsed } from './parse';
 export { readComposition, readNutrition } from './parse-figures';
 export { readLocalText } from './parse-ingredient';
-export { JsonReader, type Problem } from './reader';
+export { JsonReader, saidProblems, type Problem } from './reader';
 export {
   CHOCOLATE_KINDS,
   type ChocolateKind,

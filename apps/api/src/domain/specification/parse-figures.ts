@@ -10,6 +10,7 @@ import {
 } from './composition';
 import { NUTRIENTS, ZERO_WHEN_LEFT_OUT, type Nutrient, type NutritionPer100g } from './nutrition';
 import type { JsonReader } from './reader';
+import { say } from '../words/say';
 
 /** How far a stated composition may miss 100 g (97–103) before it is incomplete or wrong. */
 export const CLOSURE_TOLERANCE_G = new Decimal(3);
@@ -55,16 +56,16 @@ const readSyrup = (reader: JsonReader): Pick<CompositionPer100g, 'glucoseSyrup'>
 const checkClosure = (reader: JsonReader, composition: CompositionPer100g): void => {
   const total = statedGrams(composition);
   if (total.minus(100).abs().greaterThan(CLOSURE_TOLERANCE_G)) {
-    reader.problem(`must account for 100 g; it accounts for ${total.toString()} g`);
+    reader.problem(say`must account for 100 g; it accounts for ${total.toString()} g`);
   }
 };
 
 const checkCocoa = (reader: JsonReader, { cocoaSolids, fat }: CompositionPer100g): void => {
   if (cocoaSolids.cocoaButter.greaterThan(fat.cocoaButter)) {
-    reader.problem('cocoa butter must not exceed the cocoa butter among the fats');
+    reader.problem(say`cocoa butter must not exceed the cocoa butter among the fats`);
   }
   if (cocoaSolids.milkFat.greaterThan(cocoaSolids.milkSolids)) {
-    reader.problem('milk fat must not exceed the milk solids that it is part of');
+    reader.problem(say`milk fat must not exceed the milk solids that it is part of`);
   }
 };
 
@@ -95,6 +96,6 @@ const checkPart = (
 ): void => {
   const [small, large] = [nutrition[part], nutrition[whole]];
   if (small && large && small.greaterThan(large)) {
-    field(part).problem(`must not exceed ${whole}, of which it is a part`);
+    field(part).problem(say`must not exceed ${whole}, of which it is a part`);
   }
 };

@@ -11,6 +11,7 @@ import {
 import { GROUP_KINDS, type Grouping } from './grouping';
 import { LANGUAGES, type LocalText } from './language';
 import type { JsonReader } from './reader';
+import { say } from '../words/say';
 
 /** Deepest nesting of sub-ingredients, and most of them under one parent. */
 export const MOST_LEVELS = 6;
@@ -33,7 +34,7 @@ export const readLocalText = (reader: JsonReader): LocalText => {
   const pairs = LANGUAGES.filter((language) => !field(language).isMissing).map(
     (language) => [language, field(language).text()] as const,
   );
-  if (pairs.length === 0) reader.problem('must have a name in at least one language');
+  if (pairs.length === 0) reader.problem(say`must have a name in at least one language`);
   return Object.fromEntries(pairs);
 };
 
@@ -41,7 +42,7 @@ const readAdditive = (reader: JsonReader): Additive => {
   const field = reader.fields(['functionalClass', 'eNumber', 'carriedOver']);
   const eNumber = field('eNumber').isMissing ? null : field('eNumber').text();
   if (eNumber !== null && !/^E\d{3,4}[a-z]?(i{1,3}|iv|v)?$/.test(eNumber)) {
-    field('eNumber').problem('must be an E number such as "E322"');
+    field('eNumber').problem(say`must be an E number such as "E322"`);
   }
   return {
     functionalClass: field('functionalClass').oneOf(FUNCTIONAL_CLASSES) ?? 'stabiliser',
@@ -94,7 +95,7 @@ const checkParts = (reader: JsonReader, parts: readonly IngredientNode[]): void 
   const stated = parts.flatMap((part) => (part.percent ? [part.percent] : []));
   const total = sum(stated);
   if (total.greaterThan(100)) {
-    reader.problem(`percentages must not exceed 100; they sum to ${total.toString()}`);
+    reader.problem(say`percentages must not exceed 100; they sum to ${total.toString()}`);
   }
 };
 
@@ -124,18 +125,18 @@ export const readIngredient = (
   const field = reader.fields(FIELDS);
   const names = readLocalText(field('names'));
   if (key(names).some((name) => above.includes(name))) {
-    field('names').problem('must not be an ingredient of itself');
+    field('names').problem(say`must not be an ingredient of itself`);
   }
   const deepEnough = level >= MOST_LEVELS;
   const below = field('parts').list(MOST_PARTS);
   if (deepEnough && below.length > 0) {
-    field('parts').problem(`must not nest deeper than ${MOST_LEVELS} levels`);
+    field('parts').problem(say`must not nest deeper than ${MOST_LEVELS} levels`);
   }
   const chain = [...above, ...key(names)];
   const parts = deepEnough ? [] : below.map((part) => readIngredient(part, chain, level + 1));
   checkParts(field('parts'), parts);
   if (level === 0 && !field('percent').isMissing) {
-    field('percent').problem('must not be given for the ingredient itself');
+    field('percent').problem(say`must not be given for the ingredient itself`);
   }
   return {
     names,

@@ -5,6 +5,7 @@ import { readIngredient } from './parse-ingredient';
 import { readComposition, readNutrition } from './parse-figures';
 import { JsonReader, type Problem } from './reader';
 import { CHOCOLATE_KINDS, type Specification, type SpecificationStatements } from './specification';
+import { say } from '../words/say';
 
 export type Parsed =
   | { readonly ok: true; readonly value: Specification }
@@ -70,13 +71,13 @@ const checkAgreement = (reader: JsonReader, specification: Specification): void 
   const { allergens, ingredient } = specification;
   for (const allergen of new Set(plainOrigins(ingredient))) {
     if (allergens[allergen] !== 'contains') {
-      reader.child(allergen, 0).problem('must be "contains": an ingredient comes from it');
+      reader.child(allergen, 0).problem(say`must be "contains": an ingredient comes from it`);
     }
   }
-  const named = new Set(allOrigins(ingredient));
+  const origins = new Set(allOrigins(ingredient));
   for (const allergen of ALLERGENS) {
-    if (allergens[allergen] === 'contains' && !named.has(allergen) && allergen !== 'sulphites') {
-      const message = 'is "contains", so the ingredient that it is in must name it as its origin';
+    if (allergens[allergen] === 'contains' && !origins.has(allergen) && allergen !== 'sulphites') {
+      const message = say`is "contains", so the ingredient that it is in must name it as its origin`;
       reader.child(allergen, 0).problem(message);
     }
   }

@@ -1,11 +1,20 @@
 import { Decimal } from '../units';
 import { textProblem, tidyText } from './text';
+import { inEnglish, say, type Sentence } from '../words/say';
 
 /** What is wrong with one place of untrusted JSON, by RFC 6901 pointer. */
 export interface Problem {
   readonly pointer: string;
+  /** In English, for logs and programs. */
   readonly message: string;
+  readonly said: Sentence;
 }
+
+/** Problems as the reader of an answer is told them. */
+export const saidProblems = (
+  problems: readonly Problem[],
+): { readonly pointer: string; readonly message: Sentence }[] =>
+  problems.map(({ pointer, said }) => ({ pointer, message: said }));
 
 const FIGURE = /^\d{1,9}(\.\d{1,6})?$/;
 
@@ -20,8 +29,8 @@ export class JsonReader {
     readonly problems: Problem[],
   ) {}
 
-  problem(message: string): void {
-    this.problems.push({ pointer: this.pointer, message });
+  problem(said: Sentence): void {
+    this.problems.push({ pointer: this.pointer, message: inEnglish(said), said });
   }
 
   get isMissing(): boolean {
@@ -32,10 +41,11 @@ export class JsonReader {
   fields<K extends string>(known: readonly K[]): (name: K) => JsonReader {
     const value = this.value;
     const isObject = typeof value === 'object' && value !== null && !Array.isArray(value);
-    if (!isObject) this.problem('must be an object');
+    if (!isObject) this.problem(say`must be an object`);
     const entries = new Map<string, unknown>(isObject ? Object.entries(value) : []);
     for (const name of entries.keys()) {
-      if (!(known as readonly string[]).includes(name)) this.child(name, 0).problem('is unknown');
+      if (!(known as readonly string[]).includes(name))
+        this.child(name, 0).problem(say`is unknown`);
     }
     return (name) => this.child(name, entries.get(name));
   }
@@ -43,11 +53,11 @@ export class JsonReader {
   list(most: number): JsonReader[] {
     if (this.isMissing) return [];
     if (!Array.isArray(this.value)) {
-      this.problem('must be a list');
+      this.problem(say`must be a list`);
       return [];
     }
     if (this.value.length > most) {
-      this.problem(`must have at most ${most} entries`);
+      this.problem(say`must have at most ${most} entries`);
       return [];
     }
     return this.value.map((entry: unknown, index) => this.child(String(index), entry));
@@ -55,7 +65,7 @@ export class JsonReader {
 
   text(): string {
     if (typeof this.value !== 'string') {
-      this.problem('must be a text');
+      this.problem(say`must be a text`);
       return '';
     }
     const tidy = tidyText(this.value);
@@ -66,18 +76,18 @@ export class JsonReader {
 
   flag(): boolean {
     if (this.isMissing) return false;
-    if (typeof this.value !== 'boolean') this.problem('must be true or false');
+    if (typeof this.value !== 'boolean') this.problem(say`must be true or false`);
     return this.value === true;
   }
 
   /** A decimal text that isn't negative and at most `most`. */
   figure(most: number): Decimal {
     if (typeof this.value !== 'string' || !FIGURE.test(this.value)) {
-      this.problem('must be a decimal text such as "12.5", not negative');
+      this.problem(say`must be a decimal text such as "12.5", not negative`);
       return new Decimal(0);
     }
     const figure = new Decimal(this.value);
-    if (figure.greaterThan(most)) this.problem(`must be at most ${most}`);
+    if (figure.greaterThan(most)) this.problem(say`must be at most ${most}`);
     return figure;
   }
 
@@ -87,7 +97,7 @@ export class JsonReader {
 
   oneOf<T extends string>(allowed: readonly T[]): T | null {
     const found = allowed.find((entry) => entry === this.value);
-    if (found === undefined) this.problem(`must be one of ${allowed.join(', ')}`);
+    if (found === undefined) this.problem(say`must be one of ${allowed.join(', ')}`);
     return found ?? null;
   }
 

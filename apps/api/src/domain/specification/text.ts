@@ -1,3 +1,5 @@
+import { say, type Sentence } from '../words/say';
+
 /** Longest name of an ingredient, in characters. */
 export const NAME_LENGTH = 200;
 
@@ -9,11 +11,11 @@ const RIGHT_TO_LEFT =
   /[\p{Script=Hebrew}\p{Script=Arabic}\p{Script=Syriac}\p{Script=Thaana}\p{Script=Nko}]/u;
 
 /** Why a text can't stand on a label, or null. Labels speak left-to-right languages. */
-export const textProblem = (text: string): string | null => {
-  if (text.trim() === '') return 'must not be empty';
-  if ([...text].length > NAME_LENGTH) return `must have at most ${NAME_LENGTH} characters`;
-  if (FORBIDDEN.test(text)) return 'must not hold control or direction characters';
-  if (RIGHT_TO_LEFT.test(text)) return 'must be written from left to right';
+export const textProblem = (text: string): Sentence | null => {
+  if (text.trim() === '') return say`must not be empty`;
+  if ([...text].length > NAME_LENGTH) return say`must have at most ${NAME_LENGTH} characters`;
+  if (FORBIDDEN.test(text)) return say`must not hold control or direction characters`;
+  if (RIGHT_TO_LEFT.test(text)) return say`must be written from left to right`;
   return null;
 };
 

@@ -1,5 +1,6 @@
 import type { Refused, Result } from '../refusals/result';
 import { ok, refuse } from '../refusals/result';
+import { say } from '../words/say';
 
 export type SplitRefusal = Refused & { readonly code: 'pieces-do-not-fill-boxes' };
 
@@ -53,7 +54,7 @@ export const splitProposal = (
     if (pieces !== boxes * supply.piecesPerBox) {
       return refuse({
         code: 'pieces-do-not-fill-boxes',
-        detail: `${boxes} boxes take ${boxes * supply.piecesPerBox} of ${supply.item}, but ${pieces} were drawn. Correct the draws or the number of boxes.`,
+        detail: say`${boxes} boxes take ${boxes * supply.piecesPerBox} of ${supply.item}, but ${pieces} were drawn. Correct the draws or the number of boxes.`,
         facts: { item: supply.item, boxes, pieces },
       });
     }

@@ -3,6 +3,7 @@ import { finding, type AdditiveForm, type IngoingMix } from '../declaration';
 import type { MarketRules } from '../market';
 import type { IngredientNode, Language } from '../specification';
 import { fill, wordsIn } from '../words';
+import { say } from '../words/say';
 
 const coloursOf = (node: IngredientNode): IngredientNode[] => [
   ...(node.additive?.functionalClass === 'colour' ? [node] : []),
@@ -38,8 +39,6 @@ export const colouredChocolate = (mix: IngoingMix, market: MarketRules): LabelFi
         if (!specification?.statements.chocolateKind) return [];
         const colours = coloursOf(specification.ingredient);
         if (colours.length === 0) return [];
-        const detail =
-          `Lot ${lotCode} (${itemName}) is sold as chocolate and holds a colour. Chocolate itself ` +
-          'may not be coloured; only decorations may. Ask the supplier under which name it is sold.';
+        const detail = say`Lot ${lotCode} (${itemName}) is sold as chocolate and holds a colour. Chocolate itself may not be coloured; only decorations may. Ask the supplier under which name it is sold.`;
         return [finding('refusal', 'coloured-chocolate', detail, { lotCode, itemName })];
       });

@@ -5,6 +5,7 @@ import type { MarketRules } from '../market';
 import type { IngredientNode, Language } from '../specification';
 import { Decimal, ZERO } from '../units';
 import { wordsIn } from '../words';
+import { say } from '../words/say';
 
 /** Above this share of added polyols the laxative statement is due (Annex III, point 2.4). */
 const LAXATIVE_OVER_PERCENT = 10;
@@ -123,8 +124,7 @@ export const liquoriceFindings = (facts: LiquoriceFacts, market: MarketRules): L
         finding(
           'warning',
           'liquorice-unmeasured',
-          `The glycyrrhizinic acid of ${facts.unmeasured.join(', ')} isn’t stated. From 4 g/kg in ` +
-            'the product a blood-pressure warning is due: ask the supplier.',
+          say`The glycyrrhizinic acid of ${facts.unmeasured.join(', ')} isn’t stated. From 4 g/kg in the product a blood-pressure warning is due: ask the supplier.`,
           { lotCodes: facts.unmeasured },
         ),
       ];

@@ -1,5 +1,6 @@
 import { ok, refuse, type Refused, type Result } from '../refusals/result';
 import { Decimal, MONEY_PLACES, ZERO, roundTo, sum } from '../units';
+import { say } from '../words/say';
 
 /** A receipt, or a use, of one item in the order in which they happened. */
 export type StockEvent =
@@ -79,5 +80,5 @@ export const valueByAverage = (
 const usedTooMuch = (): Result<never, StockValueRefusal> =>
   refuse({
     code: 'used-more-than-received',
-    detail: 'More was used than had been received. Look for a delivery that was not booked.',
+    detail: say`More was used than had been received. Look for a delivery that was not booked.`,
   });

@@ -2,6 +2,7 @@ import { ok, refuse, type Result } from '../refusals/result';
 import { type Decimal, MONEY_PLACES, QUANTITY_PLACES, roundTo } from '../units';
 import type { StockRefusal } from './refusals';
 import { checkQuantity, type LotOnHand, type StockShare, take } from './take';
+import { say } from '../words/say';
 
 const negated = (share: StockShare): StockShare => ({
   quantity: share.quantity.negated(),
@@ -30,7 +31,7 @@ export const countDifference = (
   if (counted.isNegative()) {
     return refuse({
       code: 'quantity-not-positive',
-      detail: `Lot ${lot.code} can't be counted as less than nought.`,
+      detail: say`Lot ${lot.code} can't be counted as less than nought.`,
       facts: { lotCode: lot.code },
     });
   }

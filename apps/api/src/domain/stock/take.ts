@@ -1,6 +1,7 @@
 import { ok, refuse, type Result } from '../refusals/result';
 import { type Decimal, MONEY_PLACES, QUANTITY_PLACES, roundTo } from '../units';
 import type { StockRefusal } from './refusals';
+import { say } from '../words/say';
 
 export type StockUnit = 'g' | 'pc';
 
@@ -36,14 +37,14 @@ export const checkQuantity = (
   if (!quantity.greaterThan(0)) {
     return refuse({
       code: 'quantity-not-positive',
-      detail: `A quantity of ${what} must be more than nought.`,
+      detail: say`A quantity of ${what} must be more than nought.`,
       facts,
     });
   }
   if (unit === 'pc' && !quantity.isInteger()) {
     return refuse({
       code: 'pieces-not-whole',
-      detail: `Give a whole number of ${what}: it is kept by the piece.`,
+      detail: say`Give a whole number of ${what}: it is kept by the piece.`,
       facts,
     });
   }
@@ -74,9 +75,7 @@ export const take = (lot: LotOnHand, quantity: Decimal): Result<StockShare, Stoc
     const asked = quantityInWords(quantity, lot.unit);
     return refuse({
       code: 'not-enough-on-hand',
-      detail:
-        `Only ${left} of lot ${lot.code} left, but ${asked} asked for. Take less, take the rest ` +
-        'from another lot, or count the lot if there is more on the shelf.',
+      detail: say`Only ${left} of lot ${lot.code} left, but ${asked} asked for. Take less, take the rest from another lot, or count the lot if there is more on the shelf.`,
       facts: {
         lotCode: lot.code,
         onHand: lot.onHand.quantity.toFixed(),

@@ -1,6 +1,7 @@
 import type { Temporal } from 'temporal-polyfill';
 import { ok, refuse, type Result } from '../refusals/result';
 import type { StockRefusal } from './refusals';
+import { say, type Sentence } from '../words/say';
 
 export type ItemKind = 'ingredient' | 'packaging' | 'filling' | 'piece' | 'box';
 
@@ -20,13 +21,13 @@ export interface LotStanding {
 const refuseLot = (
   lot: LotStanding,
   code: StockRefusal['code'],
-  why: string,
-  wayOut: string,
+  why: Sentence,
+  wayOut: Sentence,
   facts: Readonly<Record<string, unknown>> = {},
 ): Result<never, StockRefusal> =>
   refuse({
     code,
-    detail: `Lot ${lot.code} (${lot.itemName}) ${why}. ${wayOut}`,
+    detail: say`Lot ${lot.code} (${lot.itemName}) ${why}. ${wayOut}`,
     facts: { lotCode: lot.code, item: lot.itemName, ...facts },
   });
 
@@ -43,24 +44,24 @@ export const checkUsable = <L extends LotStanding>(
     return refuseLot(
       lot,
       'lot-refused',
-      'was refused on arrival',
-      'Send it back; take another lot.',
+      say`was refused on arrival`,
+      say`Send it back; take another lot.`,
     );
   }
   if (lot.itemKind === 'ingredient' && !lot.specified) {
     return refuseLot(
       lot,
       'lot-unspecified',
-      'has no approved specification',
-      'Enter what the supplier states of it and approve that, or take another lot.',
+      say`has no approved specification`,
+      say`Enter what the supplier states of it and approve that, or take another lot.`,
     );
   }
   if (lot.holds.length > 0) {
     return refuseLot(
       lot,
       'lot-held',
-      `is on hold: ${lot.holds.join('; ')}`,
-      'Take another lot, or have the hold released by someone who may.',
+      say`is on hold: ${lot.holds.join('; ')}`,
+      say`Take another lot, or have the hold released by someone who may.`,
       { holds: lot.holds },
     );
   }
@@ -68,8 +69,8 @@ export const checkUsable = <L extends LotStanding>(
     return refuseLot(
       lot,
       'lot-expired',
-      `is past its use-by date ${lot.useBy.toString()}`,
-      'Throw it away and book it as wasted; take another lot.',
+      say`is past its use-by date ${lot.useBy.toString()}`,
+      say`Throw it away and book it as wasted; take another lot.`,
       { useBy: lot.useBy.toString() },
     );
   }

@@ -1,4 +1,5 @@
 import { Decimal } from '../units';
+import { say } from '../words/say';
 
 /** The products that are tempered here, each with windows of its own. */
 export type TemperedProduct = 'dark' | 'milk' | 'white' | 'coloured_cocoa_butter';
@@ -23,9 +24,7 @@ const between = (low: number, high: number): TempWindow => ({
   highC: new Decimal(high),
 });
 
-const BOOKS =
-  'professional tempering charts (H. McGee, On Food and Cooking, and a pastry-school handbook); ' +
-  'the maker’s own curve beats them';
+const BOOKS = say`professional tempering charts (H. McGee, On Food and Cooking, and a pastry-school handbook); the maker’s own curve beats them`;
 
 /** Used only when the maker of the chocolate states no curve. */
 export const TABLE_CURVES: Readonly<Record<TemperedProduct, TemperingCurve>> = {
@@ -36,7 +35,7 @@ export const TABLE_CURVES: Readonly<Record<TemperedProduct, TemperingCurve>> = {
     melt: between(40, 45),
     cool: null,
     work: between(28, 32),
-    source: 'common practice, no source',
+    source: say`common practice, no source`,
   },
 };
 

@@ -1,5 +1,6 @@
 import type { Decimal } from '../units';
 import type { TemperedProduct, TemperingCurve, TemperingStep, TempWindow } from './curves';
+import { say } from '../words/say';
 
 export type TempVerdict = 'in' | 'low' | 'high';
 
@@ -14,21 +15,19 @@ export interface TemperingVerdict {
 
 const ADVICE: Readonly<Record<TemperingStep, Readonly<Record<TempVerdict, string>>>> = {
   melt: {
-    in: 'Melted. Hold until no lump is left, then cool while stirring.',
-    low: 'Not warm enough: old crystals stay. Warm on and measure again.',
-    high: 'Too hot: milk solids can lump and scorch. Take it off the heat and smell it before use.',
+    in: say`Melted. Hold until no lump is left, then cool while stirring.`,
+    low: say`Not warm enough: old crystals stay. Warm on and measure again.`,
+    high: say`Too hot: milk solids can lump and scorch. Take it off the heat and smell it before use.`,
   },
   cool: {
-    in: 'Cool enough to seed. Warm gently to the working window.',
-    low: 'Too cold: it thickens and unwanted crystals form. Melt it fully and start again.',
-    high: 'Still too warm to form seeds. Cool on while stirring, or add seed.',
+    in: say`Cool enough to seed. Warm gently to the working window.`,
+    low: say`Too cold: it thickens and unwanted crystals form. Melt it fully and start again.`,
+    high: say`Still too warm to form seeds. Cool on while stirring, or add seed.`,
   },
   work: {
-    in: 'In the working window. Make a test strip: it sets with a shine within five minutes.',
-    low: 'Below the working window: it thickens and traps air. Warm a little, stir, measure again.',
-    high:
-      'Above the working window: the temper may be lost. Cool, test a strip on paper, and temper ' +
-      'again if it doesn’t set with a shine.',
+    in: say`In the working window. Make a test strip: it sets with a shine within five minutes.`,
+    low: say`Below the working window: it thickens and traps air. Warm a little, stir, measure again.`,
+    high: say`Above the working window: the temper may be lost. Cool, test a strip on paper, and temper again if it doesn’t set with a shine.`,
   },
 };
 

@@ -3,6 +3,7 @@ import { Decimal, roundTo } from '../units';
 import { ESTIMATE_CAUTION, serumCautions } from './cautions';
 import { dissolved, norrish } from './norrish';
 import { solutesOf, type Solute } from './solutes';
+import { say } from '../words/say';
 
 /** Lowest water activity for which the model is shown; below it the error isn't known. */
 export const LOWEST_MODELLED = 0.7;
@@ -69,7 +70,7 @@ export const estimateWaterActivity = (
   const worst = (aw: number): Decimal => Decimal.min(1, roundTo(new Decimal(aw).plus(error), 4));
   if (higher < LOWEST_MODELLED) {
     return outsideModel(
-      'The model gives less than 0.70, where it was never checked.',
+      say`The model gives less than 0.70, where it was never checked.`,
       worst(LOWEST_MODELLED),
     );
   }
@@ -99,24 +100,27 @@ const outsideReason = (
   solutes: readonly Solute[],
 ): OutsideModel | null => {
   const gramsOf = (name: string): number => solutes.find((row) => row.name === name)?.massG ?? 0;
-  if (!totalG(makeUp).greaterThan(0)) return outsideModel('There is nothing in the mix.', null);
+  if (!totalG(makeUp).greaterThan(0)) return outsideModel(say`There is nothing in the mix.`, null);
   if (percentOf(makeUp.parts.unstated, makeUp).greaterThan(MOST_UNSTATED_PERCENT)) {
-    return outsideModel('The composition of an ingredient isn’t stated.', null);
+    return outsideModel(say`The composition of an ingredient isn’t stated.`, null);
   }
   if ((100 * waterG) / totalG(makeUp).toNumber() < LEAST_WATER_PERCENT) {
-    return outsideModel('There is too little water for a solution (under 5 %): measure it.', null);
+    return outsideModel(
+      say`There is too little water for a solution (under 5 %): measure it.`,
+      null,
+    );
   }
   const alcoholG = gramsOf('alcohol');
   if (alcoholG / (alcoholG + waterG) > MOST_ALCOHOL_RATIO) {
-    return outsideModel('There is more than 15 % alcohol in the water.', null);
+    return outsideModel(say`There is more than 15 % alcohol in the water.`, null);
   }
   if (gramsOf('salt') / waterG > MOST_SALT_G_PER_G) {
-    return outsideModel('There is more than 2 mol of salt per kg of water.', null);
+    return outsideModel(say`There is more than 2 mol of salt per kg of water.`, null);
   }
   const [lowest, highest] = SYRUP_DE_RANGE;
   const odd = [...makeUp.syrups.keys()].find((de) => Number(de) < lowest || Number(de) > highest);
   if (odd !== undefined) {
-    return outsideModel(`A glucose syrup of DE ${odd} is outside DE 20–100.`, null);
+    return outsideModel(say`A glucose syrup of DE ${odd} is outside DE 20–100.`, null);
   }
   return null;
 };
@@ -129,9 +133,7 @@ const outsideModel = (reason: string, worst: Decimal | null): OutsideModel => ({
     {
       code: 'outside-the-model',
       level: 'warning',
-      text:
-        `Outside the model’s range: ${reason} No number is shown. Measure water activity with a ` +
-        'calibrated meter.',
+      text: say`Outside the model’s range: ${reason} No number is shown. Measure water activity with a calibrated meter.`,
     },
   ],
 });

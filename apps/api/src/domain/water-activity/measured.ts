@@ -2,6 +2,7 @@ import { Temporal } from 'temporal-polyfill';
 import type { Caution } from '../composition';
 import { Decimal, roundTo, sum } from '../units';
 import type { WaterActivity } from './estimate';
+import { say } from '../words/say';
 
 /** One reading of a filling's water activity, of one recipe version. */
 export interface MeasuredWaterActivity {
@@ -28,9 +29,7 @@ export type RulingWaterActivity =
 const NOT_CALIBRATED: Caution = {
   code: 'meter-not-calibrated',
   level: 'warning',
-  text:
-    'There is a reading by a meter without a calibration that passed. It is shown but not used: ' +
-    'read two saturated salts first.',
+  text: say`There is a reading by a meter without a calibration that passed. It is shown but not used: read two saturated salts first.`,
 };
 
 /**
@@ -69,10 +68,7 @@ export const rulingWaterActivity = (
 const measuredCaution = (value: Decimal, error: Decimal): Caution => ({
   code: 'measured-once',
   level: 'note',
-  text:
-    `Measured ${value.toFixed(3)} ± ${error.toFixed(3)} on this recipe version. It holds only while ` +
-    'ingredients and weights stay the same. It is not a storage test: dates follow the local ' +
-    'authority.',
+  text: say`Measured ${value.toFixed(3)} ± ${error.toFixed(3)} on this recipe version. It holds only while ingredients and weights stay the same. It is not a storage test: dates follow the local authority.`,
 });
 
 export interface ModelRecord {

@@ -1,4 +1,5 @@
 import { Decimal } from '../units';
+import { say } from '../words/say';
 
 /** Salts whose saturated solutions hold a known humidity. Sodium and potassium bracket ganache. */
 export const REFERENCE_SALTS = ['NaCl', 'KCl', 'MgCl2', 'LiCl'] as const;
@@ -57,9 +58,9 @@ export const judgeCalibration = (checks: readonly SaltCheck[]): CalibrationVerdi
     uncertainty: Decimal.max(BEST_UNCERTAINTY, largest),
     deviations,
     advice: !bracketed
-      ? 'Read two salts, one on each side of the values you measure (NaCl and KCl for ganache).'
+      ? say`Read two salts, one on each side of the values you measure (NaCl and KCl for ganache).`
       : near
-        ? 'The meter may be used.'
-        : 'Off by more than 0.010: clean, let it warm up, read again; then have it adjusted.',
+        ? say`The meter may be used.`
+        : say`Off by more than 0.010: clean, let it warm up, read again; then have it adjusted.`,
   };
 };

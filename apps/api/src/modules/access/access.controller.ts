@@ -35,6 +35,7 @@ import { cookieOptions, SESSION_COOKIE, sessionTokenOf } from './session-token';
 import type { OpenSession } from './access.repository';
 import { SessionService } from './session.service';
 import { UsersService } from './users.service';
+import { say } from '../../domain/words/say';
 
 const sessionView = (session: OpenSession): SessionView => ({
   userId: session.userId,
@@ -57,7 +58,8 @@ export class SessionController {
   @ApiOkResponse({ type: SessionView })
   async whoAmI(@Req() request: Request): Promise<SessionView> {
     const session = await this.sessions.of(sessionTokenOf(request));
-    if (session === undefined) throw new ProblemError('not-signed-in', 401, 'Not signed in', '');
+    if (session === undefined)
+      throw new ProblemError('not-signed-in', 401, say`Not signed in`, say``);
     return sessionView(session);
   }
 

@@ -6,6 +6,7 @@ import { type Role, setActor } from '../../platform/requests/request-context';
 import { ALLOWED_ROLES, PUBLIC } from './roles';
 import { SessionService } from './session.service';
 import { sessionTokenOf } from './session-token';
+import { anyOf, named, say } from '../../domain/words/say';
 
 /** Refuses every route that does not name its roles, and everyone whose role is not named. */
 @Injectable()
@@ -25,8 +26,8 @@ export class AccessGuard implements CanActivate {
       throw new ProblemError(
         'not-signed-in',
         401,
-        'Not signed in',
-        'Sign in and try again. A session ends after twelve hours or when someone ends it.',
+        say`Not signed in`,
+        say`Sign in and try again. A session ends after twelve hours or when someone ends it.`,
       );
     }
     const roles =
@@ -35,9 +36,8 @@ export class AccessGuard implements CanActivate {
       throw new ProblemError(
         'not-allowed',
         403,
-        'Not allowed for your role',
-        `You are signed in as ${session.userName} (${session.role}). This needs: ` +
-          `${roles.length === 0 ? 'nobody' : roles.join(' or ')}. Ask the owner.`,
+        say`Not allowed for your role`,
+        say`You are signed in as ${session.userName} (${named(session.role)}). This needs: ${roles.length === 0 ? say`nobody` : anyOf(roles.map(named))}. Ask the owner.`,
       );
     }
     setActor({

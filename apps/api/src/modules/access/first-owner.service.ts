@@ -5,6 +5,7 @@ import { ProblemError } from '../../platform/problems';
 import type { FirstOwnerDto } from './access.dto';
 import * as repository from './access.repository';
 import { hashSecret, newToken } from './secrets';
+import { say } from '../../domain/words/say';
 
 const INVITATION_HOURS = 72;
 
@@ -37,9 +38,8 @@ export class FirstOwnerService {
         throw new ProblemError(
           'link-not-valid',
           403,
-          'This link is not valid',
-          'The link was used already, has expired, or there is an owner. Start the service again ' +
-            'on an empty database for a new link.',
+          say`This link is not valid`,
+          say`The link was used already, has expired, or there is an owner. Start the service again on an empty database for a new link.`,
         );
       }
       const user = await repository.createUser(tx, {

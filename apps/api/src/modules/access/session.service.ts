@@ -6,6 +6,7 @@ import { ProblemError } from '../../platform/problems';
 import type { OpenSession } from './access.repository';
 import * as repository from './access.repository';
 import { hashSecret, matchesSecret, newToken } from './secrets';
+import { say } from '../../domain/words/say';
 
 const BROWSER_HOURS = 12;
 const SCRIPT_HOURS = 24 * 365;
@@ -14,8 +15,8 @@ const wrongName = (): ProblemError =>
   new ProblemError(
     'sign-in-failed',
     401,
-    'Name or password is wrong',
-    'Check the name and the password. After too many tries wait a minute.',
+    say`Name or password is wrong`,
+    say`Check the name and the password. After too many tries wait a minute.`,
   );
 
 @Injectable()

@@ -9,6 +9,7 @@ import { refuseIfStale } from '../../platform/requests/stale';
 import type { ChangeUserDto, CreateUserDto, UserView } from './access.dto';
 import * as repository from './access.repository';
 import { hashSecret } from './secrets';
+import { say } from '../../domain/words/say';
 
 const userView = (user: User): UserView => ({
   id: user.id,
@@ -99,7 +100,7 @@ const refuseTakenName = async (tx: Tx, name: string): Promise<void> => {
   if ((await repository.findUserByName(tx, name)) === null) return;
   throw new RefusalError({
     code: 'already-exists',
-    detail: `There is a user "${name}" already. Choose another name.`,
+    detail: say`There is a user "${name}" already. Choose another name.`,
   });
 };
 
@@ -110,6 +111,6 @@ const refuseLastOwnerGone = async (tx: Tx, user: User, dto: ChangeUserDto): Prom
   if (owners > 1) return;
   throw new RefusalError({
     code: 'still-in-use',
-    detail: `${user.name} is the only owner. Make someone else an owner first.`,
+    detail: say`${user.name} is the only owner. Make someone else an owner first.`,
   });
 };

@@ -11,6 +11,7 @@ import { bookLosses, bookReversal, endBatch } from './bookings.repository';
 import { loadContents, lostMass, massOf } from './contents.queries';
 import { reversibleDraw } from './draws.service';
 import { showBatch } from './show-batch';
+import { say } from '../../domain/words/say';
 
 @Injectable()
 export class AbandonService {
@@ -47,9 +48,7 @@ export class AbandonService {
     if (restG.isNegative()) {
       throw new RefusalError({
         code: 'more-out-than-in',
-        detail:
-          `Of batch ${head.code} more was booked as lost than is left when this goes back: ` +
-          `${restG.negated().toFixed()} g. Put less back; what was lost can’t return to its lot.`,
+        detail: say`Of batch ${head.code} more was booked as lost than is left when this goes back: ${restG.negated().toFixed()} g. Put less back; what was lost can’t return to its lot.`,
         facts: { batchCode: head.code, overGrams: restG.negated().toFixed() },
       });
     }

@@ -3,6 +3,7 @@ import { Decimal } from '../../domain/units';
 import type { Tx } from '../../platform/database/prisma';
 import { orNotFound, ProblemError, RefusalError } from '../../platform/problems';
 import type { Actor } from '../../platform/requests/request-context';
+import { named, say } from '../../domain/words/say';
 
 export type BatchKind = 'cook' | 'charge' | 'cast' | 'pack';
 
@@ -41,8 +42,8 @@ export const refuseSellerUnlessPacking = (actor: Actor, kind: BatchKind): void =
   throw new ProblemError(
     'not-allowed',
     403,
-    'Not allowed for your role',
-    `You are signed in as ${actor.userName} (seller). This needs: owner or maker. Ask the owner.`,
+    say`Not allowed for your role`,
+    say`You are signed in as ${actor.userName} (seller). This needs: owner or maker. Ask the owner.`,
   );
 };
 
@@ -51,9 +52,7 @@ export const requireOpen = (head: BatchHead): void => {
   if (head.state === 'open') return;
   throw new RefusalError({
     code: 'batch-not-open',
-    detail:
-      `Batch ${head.code} is ${head.state}. Book into an open batch; put a finished one right with ` +
-      'a correction.',
+    detail: say`Batch ${head.code} is ${named(head.state)}. Book into an open batch; put a finished one right with a correction.`,
     facts: { batchCode: head.code, state: head.state },
   });
 };

@@ -16,6 +16,7 @@ import { drawnLotId } from './count-outputs';
 import { loadMouldForUse } from './mould-use.queries';
 import { deviationInWords, loadChecks } from './readings.queries';
 import { lossView, mouldUseView, readingView } from './batch-parts';
+import { say } from '../../domain/words/say';
 
 /** The recipe's check point that a reading is of; without one it has no limits. */
 const checkOf = (checks: readonly StepCheck[], dto: ReadingDto) => {
@@ -93,7 +94,7 @@ export class BenchService {
       if (head.kind !== 'cast') {
         throw new RefusalError({
           code: 'batch-kind-unfit',
-          detail: `Batch ${head.code} is not a casting. Moulds are booked where pieces are cast.`,
+          detail: say`Batch ${head.code} is not a casting. Moulds are booked where pieces are cast.`,
         });
       }
       const mould = await loadMouldForUse(tx, dto.mouldTag, head);

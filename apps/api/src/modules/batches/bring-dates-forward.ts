@@ -9,6 +9,7 @@ import { lotsCappedBy } from './circle.queries';
 import { loadContents } from './contents.queries';
 import { dateOf } from './make-lots';
 import { loadMakingItem } from './making-item.queries';
+import { say } from '../../domain/words/say';
 
 const isLater = (lot: Lot, day: Temporal.PlainDate): boolean => {
   const own = optionalDayFromDb(lot.useBy) ?? optionalDayFromDb(lot.bestBefore);
@@ -47,7 +48,7 @@ export const bringDatesForward = async (tx: Tx, by: By, head: BatchHead): Promis
   );
   const lots = await tx.lot.findMany({ where: { id: { in: ahead.map(({ id }) => id) } } });
   const changed = lots.filter((lot) => lot.frozenOn === null && isLater(lot, day));
-  const text = `Correction of batch ${head.code}: ${ruling.text}`;
+  const text = say`Correction of batch ${head.code}: ${ruling.text}`;
   for (const lot of changed) {
     const column = lot.useBy === null ? 'bestBefore' : 'useBy';
     await tx.lot.update({

@@ -17,6 +17,7 @@ import { loadContents, lostMass, massOf } from './contents.queries';
 import { drawIntoBatch, reversibleDraw } from './draws.service';
 import { drawnLotId } from './count-outputs';
 import { showBatch } from './show-batch';
+import { named, say } from '../../domain/words/say';
 
 /**
  * Puts a finished batch right. What was written stays: a draw or a loss is taken back by its exact
@@ -62,9 +63,7 @@ export class CorrectionsService {
     if (head.state === 'finished') return;
     throw new RefusalError({
       code: 'batch-not-finished',
-      detail:
-        `Batch ${head.code} is ${head.state}; corrections are for finished ones. In an open batch ` +
-        'put the draw back and draw again.',
+      detail: say`Batch ${head.code} is ${named(head.state)}; corrections are for finished ones. In an open batch put the draw back and draw again.`,
       facts: { batchCode: head.code, state: head.state },
     });
   }
@@ -79,9 +78,7 @@ export class CorrectionsService {
     if (code === undefined || !(await isAhead(tx, head.id, code))) return;
     throw new RefusalError({
       code: 'circle',
-      detail:
-        `Lot ${code} was made with what batch ${head.code} gave, so it can’t have gone into it. ` +
-        'Look at the code on the tag again.',
+      detail: say`Lot ${code} was made with what batch ${head.code} gave, so it can’t have gone into it. Look at the code on the tag again.`,
       facts: { batchCode: head.code, lotCode: code },
     });
   }
@@ -96,7 +93,7 @@ export class CorrectionsService {
       if (loss.reversedBy !== null) {
         throw new RefusalError({
           code: 'already-reversed',
-          detail: `This loss of ${loss.massG.toFixed()} g was taken back already.`,
+          detail: say`This loss of ${loss.massG.toFixed()} g was taken back already.`,
         });
       }
       await tx.batchLoss.create({

@@ -8,6 +8,7 @@ import type { Content } from './contents.queries';
 import type { FinalLossDto, FinishBatchDto, OutputDto } from './ending.dto';
 import type { MakingItem } from './making-item.queries';
 import type { LotToMake } from './make-lots';
+import { say, type Sentence } from '../../domain/words/say';
 
 /** What the bench counted and weighed at the end of a batch. */
 export interface Counted {
@@ -28,7 +29,7 @@ const countedOutput = (item: MakingItem, dto: OutputDto): CountedOutput => ({
   lost: false,
 });
 
-const refuseUnfit = (detail: string): RefusalError =>
+const refuseUnfit = (detail: Sentence): RefusalError =>
   new RefusalError({ code: 'batch-kind-unfit', detail });
 
 /** Rework may be any other item; a product is what the recipe makes. */
@@ -36,7 +37,7 @@ const itemOf = async (tx: Tx, product: MakingItem, dto: OutputDto): Promise<Maki
   if (dto.role !== 'rework') {
     if (dto.itemId === undefined || dto.itemId === product.id) return product;
     throw refuseUnfit(
-      `This batch makes ${product.name}. Book anything else that came out of it as rework.`,
+      say`This batch makes ${product.name}. Book anything else that came out of it as rework.`,
     );
   }
   if (dto.itemId === undefined || dto.itemId === product.id) return product;
@@ -62,11 +63,11 @@ export const countOutputs = async (
   }
   const lostPieces = (dto.losses ?? []).flatMap((loss) => {
     if ((loss.pieces === undefined) === (loss.massGrams === undefined)) {
-      throw refuseUnfit('Give a loss either in grams or as a number of pieces.');
+      throw refuseUnfit(say`Give a loss either in grams or as a number of pieces.`);
     }
     if (loss.pieces === undefined) return [];
     if (product.unit !== 'pc') {
-      throw refuseUnfit(`${product.name} is kept by weight: give the loss in grams.`);
+      throw refuseUnfit(say`${product.name} is kept by weight: give the loss in grams.`);
     }
     const quantity = new Decimal(loss.pieces);
     const { name: itemName, unit, nominalMassG } = product;

@@ -9,13 +9,14 @@ import { type BatchHead, loadBatchHead, loadDraws, requireOpen } from './batch-h
 import type { DrawDto } from './bench.dto';
 import { drawView, type DrawView } from './draw.view';
 import { bookDraw, bookReversal } from './bookings.repository';
+import { say } from '../../domain/words/say';
 
 /** The lot that is named, or the one that is in the named tank now. */
 const lotOf = async (tx: Tx, dto: DrawDto): Promise<LotForUse> => {
   if ((dto.lotCode === undefined) === (dto.tankId === undefined)) {
     throw new RefusalError({
       code: 'not-valid',
-      detail: 'Name the lot by its code, or the tank that it is drawn from: one of the two.',
+      detail: say`Name the lot by its code, or the tank that it is drawn from: one of the two.`,
     });
   }
   if (dto.lotCode !== undefined) return loadLotForUse(tx, dto.lotCode);
@@ -27,7 +28,7 @@ const lotOf = async (tx: Tx, dto: DrawDto): Promise<LotForUse> => {
   if (tank.currentLotId !== null) return loadLotForUseById(tx, tank.currentLotId);
   throw new RefusalError({
     code: 'tank-empty',
-    detail: `Tank ${tank.name} is empty. Charge it first, then draw from it.`,
+    detail: say`Tank ${tank.name} is empty. Charge it first, then draw from it.`,
     facts: { tank: tank.name },
   });
 };
@@ -40,9 +41,7 @@ const roleOf = (head: BatchHead, lot: LotForUse, dto: DrawDto): string => {
   if (use !== undefined) return use.role;
   throw new RefusalError({
     code: 'not-in-recipe',
-    detail:
-      `${lot.itemName} (lot ${lot.code}) is not in the recipe of batch ${head.code}. Take a lot of ` +
-      'what the recipe names, or state its role and why it is used instead.',
+    detail: say`${lot.itemName} (lot ${lot.code}) is not in the recipe of batch ${head.code}. Take a lot of what the recipe names, or state its role and why it is used instead.`,
     facts: { batchCode: head.code, lotCode: lot.code, item: lot.itemName },
   });
 };
@@ -114,7 +113,7 @@ export const reversibleDraw = (
   if (!draw.reversed) return draw;
   throw new RefusalError({
     code: 'already-reversed',
-    detail: `This draw of lot ${draw.lotCode} was put back already. Nothing more to put right.`,
+    detail: say`This draw of lot ${draw.lotCode} was put back already. Nothing more to put right.`,
     facts: { lotCode: draw.lotCode, drawId },
   });
 };

@@ -16,6 +16,7 @@ import { makeLots } from './make-lots';
 import { loadDeviations } from './readings.queries';
 import { loadPacking, proposeSplit } from './split.queries';
 import { showBatch } from './show-batch';
+import { say } from '../../domain/words/say';
 
 @Injectable()
 export class FinishService {
@@ -31,7 +32,7 @@ export class FinishService {
       if (contents.length === 0) {
         throw new RefusalError({
           code: 'nothing-drawn',
-          detail: `Nothing was drawn into batch ${head.code}. Book what went in, then finish it.`,
+          detail: say`Nothing was drawn into batch ${head.code}. Book what went in, then finish it.`,
         });
       }
       const counted = await countOutputs(tx, item, dto);
@@ -75,9 +76,7 @@ export class FinishService {
     const counts = runs.value.map((run) => String(run.boxes)).join(' + ');
     throw new RefusalError({
       code: 'split-first',
-      detail:
-        `In batch ${head.code} a piece changed its lot on the way. Split it into runs of ${counts} ` +
-        'boxes, so that a recall takes fewer of them; or finish it and say that they stay together.',
+      detail: say`In batch ${head.code} a piece changed its lot on the way. Split it into runs of ${counts} boxes, so that a recall takes fewer of them; or finish it and say that they stay together.`,
       facts: { batchCode: head.code, runs: runs.value.map((run) => run.boxes) },
     });
   }

@@ -10,6 +10,7 @@ import { newId } from '../../platform/ids/new-id';
 import { nextCode } from '../codes';
 import { type HoldToPlace, placeHolds } from '../stock';
 import type { Content } from './contents.queries';
+import { say } from '../../domain/words/say';
 
 /** How long what a batch makes will keep, and on whose word. */
 export interface LifeRule {
@@ -48,7 +49,7 @@ const inheritedHolds = (contents: readonly Content[]): string[] =>
     .filter(({ holds }) => holds.length > 0)
     .map(
       ({ lotCode, itemName, holds }) =>
-        `made with lot ${lotCode} (${itemName}), on hold: ${holds.join('; ')}`,
+        say`made with lot ${lotCode} (${itemName}), on hold: ${holds.join('; ')}`,
     );
 
 export interface Making {

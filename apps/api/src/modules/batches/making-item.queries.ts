@@ -5,6 +5,7 @@ import type { Tx } from '../../platform/database/prisma';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import type { BatchHead } from './batch-head.queries';
 import type { LifeRule } from './make-lots';
+import { say } from '../../domain/words/say';
 
 /** What comes out of a batch. */
 export interface MakingItem {
@@ -24,7 +25,7 @@ export const loadMakingItem = async (tx: Tx, head: BatchHead): Promise<ToMake> =
   if (head.recipeVersionId === null) {
     throw new RefusalError({
       code: 'batch-kind-unfit',
-      detail: `Batch ${head.code} charged a tank; it is finished with the charge itself.`,
+      detail: say`Batch ${head.code} charged a tank; it is finished with the charge itself.`,
     });
   }
   const found = await tx.recipeVersion.findUnique({

@@ -11,6 +11,7 @@ import type { Tx } from '../../platform/database/prisma';
 import { orNotFound, orRefuse, RefusalError } from '../../platform/problems';
 import type { BatchKind } from './batch-head.queries';
 import type { OpenBatchDto } from './batches.dto';
+import { named, say } from '../../domain/words/say';
 
 /** What a batch was opened to make; stored with it as JSON. */
 export interface BatchPlan {
@@ -58,7 +59,7 @@ export const kindOf = (version: VersionToMake): BatchKind => {
   if (kind !== undefined) return kind;
   throw new RefusalError({
     code: 'batch-kind-unfit',
-    detail: `${version.recipe.item.name} is ${version.recipe.item.kind}: it is not made in a batch.`,
+    detail: say`${version.recipe.item.name} is ${named(version.recipe.item.kind)}: it is not made in a batch.`,
   });
 };
 

@@ -1,6 +1,7 @@
 import { standingDeviations, stepChecks, type StepCheck, type Verdict } from '../../domain/making';
 import type { Tx } from '../../platform/database/prisma';
 import type { BatchHead } from './batch-head.queries';
+import { say } from '../../domain/words/say';
 
 export interface Deviation {
   readonly readingId: string;
@@ -42,8 +43,8 @@ interface OutOfLimits {
 export const deviationInWords = (batchCode: string, reading: OutOfLimits): string => {
   const limit =
     reading.verdict === 'low'
-      ? `${reading.low?.toFixed() ?? ''} at least`
-      : `${reading.high?.toFixed() ?? ''} at most`;
+      ? say`${reading.low?.toFixed() ?? ''} at least`
+      : say`${reading.high?.toFixed() ?? ''} at most`;
   const where = reading.step === null ? '' : ` at “${reading.step}”`;
   return `batch ${batchCode}: ${reading.measure}${where} was ${reading.value.toFixed()}, ${limit}`;
 };

@@ -14,6 +14,7 @@ import { readPlan } from './open-batch';
 import { dealOut, type Part } from './deal-out';
 import { loadPacking, type PackedDraw, proposeSplit } from './split.queries';
 import type { SplitView } from './split.view';
+import { say } from '../../domain/words/say';
 
 const viewOf = (
   boxes: number,
@@ -34,7 +35,7 @@ const requirePacking = (head: BatchHead): void => {
   if (head.kind === 'pack') return;
   throw new RefusalError({
     code: 'batch-kind-unfit',
-    detail: `Batch ${head.code} packs nothing: only boxes are split at a change of pieces.`,
+    detail: say`Batch ${head.code} packs nothing: only boxes are split at a change of pieces.`,
   });
 };
 
@@ -64,7 +65,7 @@ export class SplitService {
       const packing = await loadPacking(tx, head);
       const runs = orRefuse(proposeSplit(packing, boxes));
       if (runs.length < 2) return viewOf(boxes, runs, [batchId]);
-      const reason = `split of ${String(boxes)} boxes into ${String(runs.length)} runs`;
+      const reason = say`split of ${boxes} boxes into ${runs.length} runs`;
       for (const draw of packing.draws) await bookReversal(tx, by, draw, reason);
       const ids = await this.openBatches(tx, by, head, runs);
       const dealt = this.dealAll(packing.draws, runs);

@@ -11,12 +11,11 @@ import type { CauseView, CommonCausesView, SuspectView } from './common-causes.d
 import * as queries from './common-causes.queries';
 import { type ComplaintRow, findComplaints } from './complaints.repository';
 import { causeOf, causesBehind, exposuresOf } from './exposures';
+import { say } from '../../domain/words/say';
 
 const MOST_SUSPECTS = 50;
 
-const CAUTION =
-  'Few complaints prove nothing, and a unit without a complaint is not proved sound. This page ' +
-  'shows where to look first; it clears no lot and replaces no examination.';
+const CAUTION = say`Few complaints prove nothing, and a unit without a complaint is not proved sound. This page shows where to look first; it clears no lot and replaces no examination.`;
 
 @Injectable()
 export class CommonCausesService {
@@ -37,7 +36,7 @@ export class CommonCausesService {
       if (lotIds.length === 0) {
         throw new RefusalError({
           code: 'not-valid',
-          detail: 'None of these complaints has a lot yet. Find the lot by its code first.',
+          detail: say`None of these complaints has a lot yet. Find the lot by its code first.`,
         });
       }
       const comparable = await queries.comparableLots(tx, lotIds);
@@ -92,8 +91,7 @@ const causesView = (
     complaints: found.complaints,
     withoutLot: complaints.filter((row) => row.lot === null).map((row) => row.code),
     units: found.units,
-    comparedWith:
-      'boxes or pieces sent out that were made within thirty days of those complained of',
+    comparedWith: say`boxes or pieces sent out that were made within thirty days of those complained of`,
     caution: CAUTION,
     shared: found.shared.map((one) => ({
       ...cause(one.cause),

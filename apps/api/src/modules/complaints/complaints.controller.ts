@@ -37,6 +37,7 @@ import {
   RegisterComplaintDto,
 } from './complaints.dto';
 import { ComplaintsService } from './complaints.service';
+import { say } from '../../domain/words/say';
 
 /** What the upload parser hands over, kept in memory. */
 interface ReceivedFile {
@@ -126,7 +127,12 @@ export class ComplaintsController {
     @UploadedFile() photo: ReceivedFile | undefined,
   ): Promise<ComplaintView> {
     if (photo === undefined) {
-      throw new ProblemError('malformed', 400, 'No photograph', 'Send one file named "photo".');
+      throw new ProblemError(
+        'malformed',
+        400,
+        say`No photograph`,
+        say`Send one file named "photo".`,
+      );
     }
     return this.complaints.addPhoto(code, photo.buffer, photo.originalname);
   }

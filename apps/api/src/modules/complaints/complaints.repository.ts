@@ -2,6 +2,7 @@ import type { Prisma } from '../../generated/prisma/client';
 import { dayFromDb } from '../../platform/database/days';
 import type { Tx } from '../../platform/database/prisma';
 import type { ComplaintView } from './complaints.dto';
+import { say } from '../../domain/words/say';
 
 const shown = {
   lot: { select: { id: true, code: true, item: { select: { name: true } } } },
@@ -15,9 +16,7 @@ export type ComplaintRow = Prisma.ComplaintGetPayload<{ include: typeof shown }>
 
 const HEALTH = new Set(['illness', 'allergic_reaction', 'foreign_body']);
 
-const CAUTION =
-  'Somebody’s health may be in question: advise them to see a doctor, keep the rest of the goods, ' +
-  'and tell the food authority without delay when the product may be unsafe.';
+const CAUTION = say`Somebody’s health may be in question: advise them to see a doctor, keep the rest of the goods, and tell the food authority without delay when the product may be unsafe.`;
 
 export const complaintView = (row: ComplaintRow): ComplaintView => ({
   code: row.code,

@@ -20,6 +20,7 @@ import type {
 } from './complaints.dto';
 import * as repository from './complaints.repository';
 import { photoKind, tidyName } from './photo-kind';
+import { say } from '../../domain/words/say';
 
 const MOST_PHOTOS = 20;
 
@@ -80,7 +81,7 @@ export class ComplaintsService {
       if (dto.closed === true && outcome === null) {
         throw new RefusalError({
           code: 'not-valid',
-          detail: 'Write down the outcome first: a complaint is closed with what came of it.',
+          detail: say`Write down the outcome first: a complaint is closed with what came of it.`,
         });
       }
       const lot = dto.lotCode ? await this.lot(tx, dto.lotCode) : null;
@@ -110,8 +111,8 @@ export class ComplaintsService {
       throw new ProblemError(
         'not-a-photo',
         415,
-        'Not a photograph',
-        'Send a JPEG, PNG or WebP photograph. Its first bytes say what it is, not its name.',
+        say`Not a photograph`,
+        say`Send a JPEG, PNG or WebP photograph. Its first bytes say what it is, not its name.`,
       );
     }
     const sha256 = createHash('sha256').update(bytes).digest('hex');
@@ -122,7 +123,7 @@ export class ComplaintsService {
       if (complaint.photos.length >= MOST_PHOTOS) {
         throw new RefusalError({
           code: 'not-valid',
-          detail: `A complaint keeps at most ${String(MOST_PHOTOS)} photographs.`,
+          detail: say`A complaint keeps at most ${MOST_PHOTOS} photographs.`,
         });
       }
       await tx.complaintPhoto.create({

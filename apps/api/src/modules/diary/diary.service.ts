@@ -19,6 +19,7 @@ import type {
   DiaryView,
 } from './diary.dto';
 import { DIARY_WORDS } from './diary.words';
+import { say } from '../../domain/words/say';
 
 /** A quarter: longer spans are asked for piece by piece. */
 const MOST_DAYS = 92;
@@ -30,7 +31,7 @@ const spanOf = ({ from, to }: DiaryQuery, timeZone: string): Span => {
   if (days < 1 || days > MOST_DAYS) {
     throw new RefusalError({
       code: 'not-valid',
-      detail: `The diary is read from a day to the same or a later one, ${MOST_DAYS} days at most.`,
+      detail: say`The diary is read from a day to the same or a later one, ${MOST_DAYS} days at most.`,
     });
   }
   const start = (day: Temporal.PlainDate): Date =>

@@ -18,6 +18,7 @@ import type {
   TakeReadingDto,
 } from './readings.dto';
 import { findReading, listReadings, readingViews } from './readings.repository';
+import { say } from '../../domain/words/say';
 
 const HOUR_MS = 3_600_000;
 
@@ -113,7 +114,7 @@ export class ReadingsService {
     if ((dto.placeId === undefined) === (dto.lotCode === undefined)) {
       throw new RefusalError({
         code: 'not-valid',
-        detail: 'A reading is of a place or of a lot: give one of the two.',
+        detail: say`A reading is of a place or of a lot: give one of the two.`,
       });
     }
     if (dto.reversesId !== undefined) {

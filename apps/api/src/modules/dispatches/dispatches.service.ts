@@ -19,6 +19,7 @@ import type { CounterDayQuery, CreateDispatchDto, DispatchQuery } from './dispat
 import type { CounterSalesView, DispatchView } from './dispatches.view';
 import { refuseTwice } from './each-lot-once';
 import * as repository from './dispatches.repository';
+import { say } from '../../domain/words/say';
 
 interface LineToBook {
   readonly lot: LotForUse;
@@ -123,7 +124,7 @@ export class DispatchesService {
     if (Temporal.PlainDate.compare(day, by.today) <= 0) return day;
     throw new RefusalError({
       code: 'not-valid',
-      detail: `It is ${by.today.toString()}: book a dispatch on the day on which it goes.`,
+      detail: say`It is ${by.today.toString()}: book a dispatch on the day on which it goes.`,
     });
   }
 

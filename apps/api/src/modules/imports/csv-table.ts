@@ -1,5 +1,6 @@
 import { CsvError, parse } from 'csv-parse/sync';
 import { textProblem, tidyText } from '../../domain/specification';
+import { say } from '../../domain/words/say';
 
 export interface ImportProblem {
   /** Line of the file, counted from 1; the header is line 1. */
@@ -55,7 +56,7 @@ const parsed = (text: string): ParsedLine[] | ImportProblem => {
     return {
       line: typeof line === 'number' ? line : 1,
       column: null,
-      message: 'is not readable as CSV',
+      message: say`is not readable as CSV`,
     };
   }
 };
@@ -70,15 +71,15 @@ export const readTable = (
   if (!Array.isArray(lines)) return { rows: [], problems: [lines] };
   const [header, ...body] = lines;
   if (!header)
-    return problem(1, null, `is empty; the first line names columns: ${columns.join(', ')}`);
-  if (body.length > MOST_ROWS) return problem(1, null, `has more than ${String(MOST_ROWS)} lines`);
+    return problem(1, null, say`is empty; the first line names columns: ${columns.join(', ')}`);
+  if (body.length > MOST_ROWS) return problem(1, null, say`has more than ${MOST_ROWS} lines`);
   const names = header.record.map((name) => name.toLowerCase());
   const problems = headerProblems(names, columns, required);
   if (problems.length > 0) return { rows: [], problems };
   const rows: CsvRow[] = [];
   for (const { record, info } of body) {
     if (record.length !== names.length) {
-      const message = `has ${String(record.length)} cells; the header has ${String(names.length)}`;
+      const message = say`has ${record.length} cells; the header has ${names.length}`;
       problems.push({ line: info.lines, column: null, message });
       continue;
     }
@@ -102,12 +103,12 @@ const headerProblems = (
     .map((name) => ({
       line: 1,
       column: name,
-      message: `is no column here: ${columns.join(', ')}`,
+      message: say`is no column here: ${columns.join(', ')}`,
     })),
   ...names
     .filter((name, index) => names.indexOf(name) !== index)
-    .map((name) => ({ line: 1, column: name, message: 'stands twice in the header' })),
+    .map((name) => ({ line: 1, column: name, message: say`stands twice in the header` })),
   ...required
     .filter((name) => !names.includes(name))
-    .map((name) => ({ line: 1, column: name, message: 'is missing from the header' })),
+    .map((name) => ({ line: 1, column: name, message: say`is missing from the header` })),
 ];

@@ -10,6 +10,7 @@ import { INGREDIENTS } from './ingredients.register';
 import { PRICE_LISTS } from './prices.register';
 import type { ImportPlan, Register } from './register';
 import { SPECIFICATIONS } from './specifications.register';
+import { say } from '../../domain/words/say';
 
 const REGISTERS: ReadonlyMap<string, Register> = new Map([
   ['ingredients', INGREDIENTS],
@@ -67,8 +68,8 @@ const refuseUnclean = (plan: ImportPlan): void => {
   throw new ProblemError(
     'import-not-clean',
     422,
-    'The file is not clean',
-    'Nothing was written. Put right what is named under "errors", line by line, and send it again.',
+    say`The file is not clean`,
+    say`Nothing was written. Put right what is named under "errors", line by line, and send it again.`,
     plan.problems.map(({ line, column, message }) => ({
       pointer: `/lines/${String(line)}${column === null ? '' : `/${column}`}`,
       message,

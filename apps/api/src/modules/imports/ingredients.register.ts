@@ -10,6 +10,7 @@ import { genericKeyOf, withGenericComposition } from '../recipes';
 import type { CsvRow } from './csv-table';
 import { type ImportPlan, type PlannedLine, type Register, repeated } from './register';
 import { RowReader } from './row-reader';
+import { named, say } from '../../domain/words/say';
 
 const COLUMNS = [
   'name', 'kind', 'unit', 'gtin', 'perishable', 'caps_date', 'infusion_only', 'processing_aid',
@@ -99,14 +100,17 @@ const plan = async (tx: Tx, rows: readonly CsvRow[]): Promise<ImportPlan> => {
   read.forEach((row, index) => {
     const before = byName.get(row.name);
     if (before && before.kind !== row.kind) {
-      readers[index]?.problem('kind', `is ${before.kind} already and can’t become ${row.kind}`);
+      readers[index]?.problem(
+        'kind',
+        say`is ${named(before.kind)} already and can’t become ${named(row.kind)}`,
+      );
     }
     if (before && row.unit !== null && row.unit !== before.unit) {
-      readers[index]?.problem('unit', `is ${before.unit} already; stock is kept in it`);
+      readers[index]?.problem('unit', say`is ${named(before.unit)} already; stock is kept in it`);
     }
     const owner = owners.find((item) => item.gtin === row.columns.gtin);
     if (owner && owner.name !== row.name) {
-      readers[index]?.problem('gtin', `belongs to ${owner.name}`);
+      readers[index]?.problem('gtin', say`belongs to ${owner.name}`);
     }
   });
   const keys = read.map((row, index) => ({ line: readers[index]?.line ?? 0, key: row.name }));

@@ -6,6 +6,7 @@ import { insertPrice } from '../pricing';
 import type { CsvRow } from './csv-table';
 import { type ImportPlan, type PlannedLine, type Register, repeated } from './register';
 import { RowReader } from './row-reader';
+import { named, say } from '../../domain/words/say';
 
 const LISTS = ['counter', 'trade'] as const;
 
@@ -47,13 +48,13 @@ const plan = async (tx: Tx, rows: readonly CsvRow[]): Promise<ImportPlan> => {
   const lines = read.flatMap((row, index): PlannedLine[] => {
     const item = byName.get(row.item);
     if (!item) {
-      if (row.item !== '') readers[index]?.problem('item', `there is no “${row.item}”`);
+      if (row.item !== '') readers[index]?.problem('item', say`there is no “${row.item}”`);
       return [];
     }
     if (item.kind !== 'piece' && item.kind !== 'box') {
       readers[index]?.problem(
         'item',
-        `is ${item.kind} and isn’t sold: pieces and boxes have prices`,
+        say`is ${named(item.kind)} and isn’t sold: pieces and boxes have prices`,
       );
       return [];
     }

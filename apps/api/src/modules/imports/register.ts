@@ -1,6 +1,7 @@
 import type { Tx } from '../../platform/database/prisma';
 import type { By } from '../../platform/database/transactions';
 import type { CsvRow, ImportProblem } from './csv-table';
+import { say } from '../../domain/words/say';
 
 /** One line that may be written. Nothing is until every line of the file may. */
 export interface PlannedLine {
@@ -33,6 +34,6 @@ export const repeated = (
       first.set(key, line);
       return [];
     }
-    return [{ line, column, message: `“${key}” stands on line ${String(before)} already` }];
+    return [{ line, column, message: say`“${key}” stands on line ${before} already` }];
   });
 };

@@ -1,5 +1,6 @@
 import { Temporal } from 'temporal-polyfill';
 import type { CsvRow, ImportProblem } from './csv-table';
+import { say, type Sentence } from '../../domain/words/say';
 
 /** Reads the cells of one line and gathers what is wrong with them. */
 export class RowReader {
@@ -11,7 +12,7 @@ export class RowReader {
     return this.row.line;
   }
 
-  problem(column: string | null, message: string): void {
+  problem(column: string | null, message: Sentence): void {
     this.problems.push({ line: this.row.line, column, message });
   }
 
@@ -24,14 +25,14 @@ export class RowReader {
     const cell = this.row.cells.get(column) ?? '';
     if (cell === '') return null;
     if (cell.length <= max) return cell;
-    this.problem(column, `is longer than ${String(max)} characters`);
+    this.problem(column, say`is longer than ${max} characters`);
     return null;
   }
 
   needed(column: string, max = 200): string {
     const cell = this.text(column, max);
     if (cell === null && !this.problems.some((row) => row.column === column)) {
-      this.problem(column, 'is missing');
+      this.problem(column, say`is missing`);
     }
     return cell ?? '';
   }
@@ -39,7 +40,7 @@ export class RowReader {
   choice(column: string, choices: readonly string[]): string | null {
     const cell = this.text(column);
     if (cell === null || choices.includes(cell)) return cell;
-    this.problem(column, `must be one of: ${choices.join(', ')}`);
+    this.problem(column, say`must be one of: ${choices.join(', ')}`);
     return null;
   }
 
@@ -48,7 +49,7 @@ export class RowReader {
     if (cell === null) return null;
     if (['yes', 'true', '1'].includes(cell)) return true;
     if (['no', 'false', '0'].includes(cell)) return false;
-    this.problem(column, 'must be yes or no');
+    this.problem(column, say`must be yes or no`);
     return null;
   }
 
@@ -57,8 +58,8 @@ export class RowReader {
     const cell = this.text(column);
     if (cell === null) return null;
     if (new RegExp(`^\\d{1,10}(\\.\\d{1,${String(places)}})?$`).test(cell)) return cell;
-    const hint = cell.includes(',') ? '; write a point, not a comma' : '';
-    this.problem(column, `must be a number with at most ${String(places)} decimals${hint}`);
+    const hint = cell.includes(',') ? say`; write a point, not a comma` : '';
+    this.problem(column, say`must be a number with at most ${places} decimals${hint}`);
     return null;
   }
 
@@ -72,7 +73,7 @@ export class RowReader {
     } catch {
       // Falls through to the same problem as a text that is no day at all.
     }
-    this.problem(column, 'must be a day, as 2026-11-25');
+    this.problem(column, say`must be a day, as 2026-11-25`);
     return null;
   }
 
@@ -81,7 +82,7 @@ export class RowReader {
     const entries = (this.text(column, 1000) ?? '').split(/[\s;]+/).filter((entry) => entry !== '');
     for (const entry of entries) {
       if (!allowed.includes(entry))
-        this.problem(column, `“${entry}” is not one of: ${allowed.join(', ')}`);
+        this.problem(column, say`“${entry}” is not one of: ${allowed.join(', ')}`);
     }
     return entries;
   }
@@ -92,7 +93,7 @@ export class RowReader {
     try {
       return JSON.parse(cell) as unknown;
     } catch {
-      this.problem(column, 'is not readable as JSON');
+      this.problem(column, say`is not readable as JSON`);
       return null;
     }
   }

@@ -8,6 +8,7 @@ import {
 } from '../../domain/specification';
 import { Decimal } from '../../domain/units';
 import type { RowReader } from './row-reader';
+import { say } from '../../domain/words/say';
 
 /** How columns of a composition are called, and where they stand in it. */
 export const COMPOSITION: readonly (readonly [column: string, ...path: string[]])[] = [
@@ -58,9 +59,9 @@ export const compositionOf = (row: RowReader): Json | null => {
   if (strength !== null) {
     const grams = alcoholGramsPer100g(new Decimal(strength));
     if (composition['alcohol'] !== undefined) {
-      row.problem('alcohol_percent_vol', 'states the alcohol twice: leave one of the two empty');
+      row.problem('alcohol_percent_vol', say`states the alcohol twice: leave one of the two empty`);
     } else if (grams === null) {
-      row.problem('alcohol_percent_vol', 'must be at most 100');
+      row.problem('alcohol_percent_vol', say`must be at most 100`);
     } else composition['alcohol'] = grams.toFixed(2);
   }
   return Object.keys(composition).length === 0 ? null : composition;

@@ -6,6 +6,7 @@ import {
 } from '../../domain/specification';
 import type { RowReader } from './row-reader';
 import { compositionOf, nutritionOf } from './specification-columns';
+import { named, say } from '../../domain/words/say';
 
 /** What isn't named in one of the three columns stays unknown; `absent` may say `all_others`. */
 const allergensOf = (row: RowReader): Record<string, string> => {
@@ -13,13 +14,13 @@ const allergensOf = (row: RowReader): Record<string, string> => {
   const mayContain = row.list('may_contain', ALLERGENS);
   const absent = row.list('absent', [...ALLERGENS, 'all_others']);
   const stated = new Map<string, string>();
-  const say = (allergen: string, presence: string): void => {
-    if (stated.has(allergen)) row.problem('contains', `${allergen} is stated twice`);
+  const state = (allergen: string, presence: string): void => {
+    if (stated.has(allergen)) row.problem('contains', say`${named(allergen)} is stated twice`);
     stated.set(allergen, presence);
   };
-  for (const allergen of contains) say(allergen, 'contains');
-  for (const allergen of mayContain) say(allergen, 'may_contain');
-  for (const allergen of absent) if (allergen !== 'all_others') say(allergen, 'absent');
+  for (const allergen of contains) state(allergen, 'contains');
+  for (const allergen of mayContain) state(allergen, 'may_contain');
+  for (const allergen of absent) if (allergen !== 'all_others') state(allergen, 'absent');
   if (absent.includes('all_others')) {
     for (const allergen of ALLERGENS) if (!stated.has(allergen)) stated.set(allergen, 'absent');
   }
@@ -62,7 +63,7 @@ export const readSpecificationRow = (row: RowReader): ReadSpecification => {
     statements: row.json('statements_json') ?? {},
   });
   if (!parsed.ok) {
-    for (const { pointer, message } of parsed.problems) row.problem(pointer.slice(1), message);
+    for (const { pointer, said } of parsed.problems) row.problem(pointer.slice(1), said);
   }
   return {
     item,

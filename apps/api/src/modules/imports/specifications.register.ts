@@ -7,6 +7,7 @@ import { RowReader } from './row-reader';
 import { COLUMNS } from './specification-columns';
 import { exportSpecifications } from './specification-export';
 import { readSpecificationRow } from './specification-rows';
+import { named, say } from '../../domain/words/say';
 
 const plan = async (tx: Tx, rows: readonly CsvRow[]): Promise<ImportPlan> => {
   const readers = rows.map((row) => new RowReader(row));
@@ -19,11 +20,11 @@ const plan = async (tx: Tx, rows: readonly CsvRow[]): Promise<ImportPlan> => {
     const item = items.find((found) => found.name === row.item);
     const supplier = suppliers.find((found) => found.name === row.supplier);
     const reader = readers[index];
-    if (!item && row.item !== '') reader?.problem('item', `there is no “${row.item}”`);
+    if (!item && row.item !== '') reader?.problem('item', say`there is no “${row.item}”`);
     if (item && item.kind !== 'ingredient')
-      reader?.problem('item', `is ${item.kind}, no ingredient`);
+      reader?.problem('item', say`is ${named(item.kind)}, no ingredient`);
     if (!supplier && row.supplier !== '')
-      reader?.problem('supplier', `there is no “${row.supplier}”`);
+      reader?.problem('supplier', say`there is no “${row.supplier}”`);
     const { json } = row;
     if (!item || !supplier || !json) return [];
     const of = { itemId: item.id, supplierId: supplier.id, document: row.document };

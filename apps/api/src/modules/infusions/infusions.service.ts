@@ -14,10 +14,9 @@ import type {
   InfusionWeightsDto,
   RetentionGuidesView,
 } from './infusions.dto';
+import { say, type Sentence } from '../../domain/words/say';
 
-const CAUTION =
-  'What was strained out stays an ancestor of the product, with its allergens. Book the top-up as a ' +
-  'draw of its own: it is usually another lot. Without weighing, the composition is assumed.';
+const CAUTION = say`What was strained out stays an ancestor of the product, with its allergens. Book the top-up as a draw of its own: it is usually another lot. Without weighing, the composition is assumed.`;
 
 /** Weigh-back and plan of an infusion. Stores nothing: draws and losses are booked on the batch. */
 @Injectable()
@@ -49,12 +48,13 @@ export class InfusionsService {
   }
 }
 
-const notValid = (detail: string): RefusalError => new RefusalError({ code: 'not-valid', detail });
+const notValid = (detail: Sentence): RefusalError =>
+  new RefusalError({ code: 'not-valid', detail });
 
 const positive = (text: string): Decimal => {
   const grams = new Decimal(text);
   if (grams.greaterThan(0)) return grams;
-  throw notValid('There is nothing to strain out: the solids weigh more than nought.');
+  throw notValid(say`There is nothing to strain out: the solids weigh more than nought.`);
 };
 
 /** Weights only fall on the way. @throws RefusalError when they don't */
@@ -62,7 +62,7 @@ const viewOf = (balance: InfusionBalance): InfusionView => {
   const { steamG, heldBackG, retentionRatio, topUpG, discardedLiquidG } = balance;
   const figures = [steamG, heldBackG, topUpG, discardedLiquidG];
   if (figures.some((grams) => !grams.isFinite() || grams.isNegative())) {
-    throw notValid('Liquid only gets less from the pot to the sieve. Check the three weights.');
+    throw notValid(say`Liquid only gets less from the pot to the sieve. Check the three weights.`);
   }
   return {
     steamGrams: quantityText(steamG),

@@ -26,6 +26,7 @@ import { itemSettings, labelSettings, sharedLine, workshopSettings } from './lab
 import type { LabelSettingsDto } from './label-settings.dto';
 import { eMarkEarned, lotToLabel, shellMassG, type LabelledLot } from './lot-facts';
 import { madeMix } from './made-mix';
+import { say } from '../../domain/words/say';
 
 export interface Wanted {
   readonly market?: string | undefined;
@@ -49,17 +50,17 @@ const noDate = (lot: LabelledLot): LabelFinding[] =>
         finding(
           'refusal',
           'date-missing',
-          `Lot ${lot.code} has no date. Give its recipe a shelf life first.`,
+          say`Lot ${lot.code} has no date. Give its recipe a shelf life first.`,
         ),
       ];
 
 /** The database refuses these too; a person is told before the printer is asked. */
 const notUsable = (lot: LabelledLot): LabelFinding[] => [
   ...lot.holds.map(({ reason }) =>
-    finding('refusal', 'lot-held', `Lot ${lot.code} is on hold: ${reason}`),
+    finding('refusal', 'lot-held', say`Lot ${lot.code} is on hold: ${reason}`),
   ),
   ...(lot.refused
-    ? [finding('refusal', 'lot-refused', `Lot ${lot.code} was refused on arrival.`)]
+    ? [finding('refusal', 'lot-refused', say`Lot ${lot.code} was refused on arrival.`)]
     : []),
 ];
 

@@ -9,6 +9,7 @@ import { namesOf, standingDecisions } from './contact-decisions.queries';
 import { contactView } from './declarations.view';
 import type { ContactDecisionView, DecideContactDto } from './contact-decisions.dto';
 import { lotToLabel } from './lot-facts';
+import { named, say } from '../../domain/words/say';
 
 const view = (row: ContactDecision, decidedBy: string): ContactDecisionView => ({
   id: row.id,
@@ -45,16 +46,14 @@ export class ContactDecisionsService {
       if (!assessment) {
         throw new RefusalError({
           code: 'contact-not-open',
-          detail: `Nothing says that ${dto.allergen} may have got into lot ${lotCode}.`,
+          detail: say`Nothing says that ${named(dto.allergen)} may have got into lot ${lotCode}.`,
           facts: { lotCode, allergen: dto.allergen },
         });
       }
       if (dto.decision === 'leave_out' && assessment.verdict !== 'below') {
         throw new RefusalError({
           code: 'contact-not-open',
-          detail:
-            `${dto.allergen} can’t be left out: its amount isn’t known to be below the action ` +
-            'level. State it, or have it measured.',
+          detail: say`${named(dto.allergen)} can’t be left out: its amount isn’t known to be below the action level. State it, or have it measured.`,
           facts: { ...contactView(assessment) },
         });
       }

@@ -5,6 +5,7 @@ import { LANGUAGES } from '../workshop';
 import { composeForLot } from './compose-for-lot';
 import { declarationView } from './declarations.view';
 import type { DeclarationQuery, DeclarationView } from './declarations.dto';
+import { say } from '../../domain/words/say';
 
 const readLanguages = (text: string | undefined): string[] | undefined => {
   if (text === undefined) return undefined;
@@ -13,8 +14,8 @@ const readLanguages = (text: string | undefined): string[] | undefined => {
   throw new ProblemError(
     'malformed',
     400,
-    'Not a language of labels',
-    `Labels speak ${LANGUAGES.join(', ')}.`,
+    say`Not a language of labels`,
+    say`Labels speak ${LANGUAGES.join(', ')}.`,
   );
 };
 

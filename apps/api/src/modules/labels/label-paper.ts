@@ -18,6 +18,7 @@ import type { AcceptedDto, LabelsDto } from './label-runs.dto';
 import { legendCardOf } from './legend-card';
 import { priceMark } from './price-mark';
 import { labelSymbols } from './symbols';
+import { sentences } from '../../domain/words/say';
 
 interface Head {
   readonly title: string;
@@ -67,7 +68,7 @@ const keptBack = (label: LotLabel, accepted: Acceptances): RefusalError => {
   const open = blocking(label.findings, accepted);
   return new RefusalError({
     code: 'label-kept-back',
-    detail: open.map((finding) => finding.detail).join(' '),
+    detail: sentences(open.map((finding) => finding.detail)),
     facts: { lotCode: label.lot.code, findings: open.map(findingView) },
   });
 };

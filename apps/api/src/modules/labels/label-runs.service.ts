@@ -15,6 +15,7 @@ import {
 } from './label-paper';
 import { keepRun, labelRunView, pdfOfRun, runsOf } from './label-runs.repository';
 import type { LabelRunView, LabelsDto } from './label-runs.dto';
+import { say } from '../../domain/words/say';
 
 interface Drawn extends DrawnPaper {
   readonly paper: LabelPaper;
@@ -63,7 +64,7 @@ export class LabelRunsService {
         if (drawing < MOST_DRAWINGS) continue;
         throw new RefusalError({
           code: 'label-kept-back',
-          detail: `Lot ${lotCode} changed while its label was drawn. Look at it and print again.`,
+          detail: say`Lot ${lotCode} changed while its label was drawn. Look at it and print again.`,
         });
       }
     }

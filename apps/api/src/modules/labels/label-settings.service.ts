@@ -1,10 +1,16 @@
 import { Injectable } from '@nestjs/common';
 import { readStock } from '../../domain/printing';
-import { ALLERGENS, JsonReader, readLocalText, type Problem } from '../../domain/specification';
+import {
+  ALLERGENS,
+  JsonReader,
+  readLocalText,
+  saidProblems,
+  type Problem,
+} from '../../domain/specification';
 import type { Prisma } from '../../generated/prisma/client';
 import { Transactions } from '../../platform/database/transactions';
 import { writeJournal } from '../../platform/journal/journal';
-import { orNotFound, orRefuse, ProblemError } from '../../platform/problems';
+import { orNotFound, orRefuse, ProblemError, type FieldProblem } from '../../platform/problems';
 import { refuseIfStale } from '../../platform/requests/stale';
 import { loadWorkshop } from '../workshop';
 import { isSet, itemSettings, SETTINGS_KEY, workshopSettings } from './label-settings';
@@ -13,6 +19,7 @@ import type {
   WorkshopLabelSettingsDto,
   WorkshopLabelSettingsView,
 } from './workshop-label-settings.dto';
+import { say } from '../../domain/words/say';
 
 /** @throws ProblemError that names each text that can't stand on a label */
 const refuseWrongTexts = (dto: LabelSettingsDto): void => {
@@ -23,17 +30,17 @@ const refuseWrongTexts = (dto: LabelSettingsDto): void => {
     if (value === null || Object.keys(value).length === 0) continue;
     readLocalText(new JsonReader(value, `/${field}`, problems));
   }
-  refuseProblems(problems);
+  refuseProblems(saidProblems(problems));
 };
 
-const refuseProblems = (problems: readonly Problem[]): void => {
+const refuseProblems = (problems: readonly FieldProblem[]): void => {
   if (problems.length === 0) return;
   throw new ProblemError(
     'fields-not-valid',
     400,
-    'The label settings are not right',
-    'Put the fields right that are named under "errors". Nothing was saved.',
-    [...problems],
+    say`The label settings are not right`,
+    say`Put the fields right that are named under "errors". Nothing was saved.`,
+    problems,
   );
 };
 
@@ -85,7 +92,7 @@ export class LabelSettingsService {
       dto.sharedLines.flatMap(({ allergen }, index) =>
         (ALLERGENS as readonly string[]).includes(allergen)
           ? []
-          : [{ pointer: `/sharedLines/${index}/allergen`, message: 'is no known allergen' }],
+          : [{ pointer: `/sharedLines/${index}/allergen`, message: say`is no known allergen` }],
       ),
     );
     return this.transactions.book(async (tx, by) => {

@@ -10,6 +10,7 @@ import { ProblemError } from '../../platform/problems';
 import { namesOf } from './contact-decisions.queries';
 import { lotToLabel } from './lot-facts';
 import type { QuantityCheckView, WeighPacksDto } from './quantity-checks.dto';
+import { say } from '../../domain/words/say';
 
 type Result = Omit<
   QuantityCheckView,
@@ -44,10 +45,16 @@ const readWeights = (texts: readonly string[]): Decimal[] => {
   const wrong = texts.flatMap((text, index) =>
     WEIGHT.test(text)
       ? []
-      : [{ pointer: `/netWeightsGrams/${index}`, message: 'must be grams, as "125.2"' }],
+      : [{ pointer: `/netWeightsGrams/${index}`, message: say`must be grams, as "125.2"` }],
   );
   if (wrong.length === 0) return texts.map((text) => new Decimal(text));
-  throw new ProblemError('fields-not-valid', 400, 'A weight is not right', 'See "errors".', wrong);
+  throw new ProblemError(
+    'fields-not-valid',
+    400,
+    say`A weight is not right`,
+    say`See "errors".`,
+    wrong,
+  );
 };
 
 /** The record that average-quantity law asks for: what was weighed, and what it says. */

@@ -9,6 +9,7 @@ import {
 } from '../../domain/identification';
 import type { LabelContent } from '../../domain/label';
 import { orRefuse, RefusalError } from '../../platform/problems';
+import { say } from '../../domain/words/say';
 
 /** Best before is (15), use by is (17); they are never interchanged. */
 const elementsOf = (gtin: string, { date, lotCode }: LabelContent) => [
@@ -24,7 +25,7 @@ const needGtin = (gtin: string | null): string => {
   if (gtin !== null) return gtin;
   throw new RefusalError({
     code: 'label-kept-back',
-    detail: 'This bar code needs the item’s GTIN. Enter it, or choose the workshop’s own code.',
+    detail: say`This bar code needs the item’s GTIN. Enter it, or choose the workshop’s own code.`,
   });
 };
 
@@ -34,9 +35,7 @@ const needWorldwideGtin = (gtin: string | null): string => {
   if (isWorldwideGtin(number)) return number;
   throw new RefusalError({
     code: 'label-kept-back',
-    detail:
-      `${number} is a number for the shop’s own tills and may not leave it in a GS1 code. ` +
-      'Enter the item’s own GTIN, or choose EAN-13 or the workshop’s own code.',
+    detail: say`${number} is a number for the shop’s own tills and may not leave it in a GS1 code. Enter the item’s own GTIN, or choose EAN-13 or the workshop’s own code.`,
   });
 };
 
@@ -64,7 +63,7 @@ export const labelSymbols = (
       if (text === undefined) {
         throw new RefusalError({
           code: 'label-kept-back',
-          detail: 'A till’s bar code has 13 digits; this item’s GTIN stands for a case.',
+          detail: say`A till’s bar code has 13 digits; this item’s GTIN stands for a case.`,
         });
       }
       return [{ kind: 'ean13', text, caption: text }];

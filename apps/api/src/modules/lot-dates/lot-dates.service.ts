@@ -8,6 +8,7 @@ import { type By, Transactions } from '../../platform/database/transactions';
 import { writeJournal } from '../../platform/journal/journal';
 import { orNotFound, orRefuse, RefusalError } from '../../platform/problems';
 import type { LotDatesView } from './lot-dates.dto';
+import { say } from '../../domain/words/say';
 
 const included = {
   item: true,
@@ -17,9 +18,7 @@ const included = {
 
 type DatedLot = Prisma.LotGetPayload<{ include: typeof included }>;
 
-const CAUTION =
-  'A date is a promise about cold, clean, closed storage. It follows from what was recorded; whether ' +
-  'it may stand on a label is decided by tests and the local authority.';
+const CAUTION = say`A date is a promise about cold, clean, closed storage. It follows from what was recorded; whether it may stand on a label is decided by tests and the local authority.`;
 
 /** Explains the date of a lot line by line, and stops its clock in the freezer. */
 @Injectable()
@@ -78,7 +77,7 @@ const dayOf = (by: By, on: string | undefined): Temporal.PlainDate => {
   if (Temporal.PlainDate.compare(day, by.today) <= 0) return day;
   throw new RefusalError({
     code: 'not-valid',
-    detail: `${day.toString()} is in the future. Book the freezer on the day it happens.`,
+    detail: say`${day.toString()} is in the future. Book the freezer on the day it happens.`,
   });
 };
 
@@ -102,7 +101,7 @@ const reasonsOf = (lot: DatedLot): DateReason[] => {
   if (stored.length > 0 || lot.deliveryLine === null) return stored;
   const { useBy, bestBefore } = lot.deliveryLine;
   const day = optionalDayFromDb(useBy ?? bestBefore);
-  const words = useBy === null ? 'best before' : 'use by';
+  const words = useBy === null ? say`best before` : say`use by`;
   return [
     {
       kind: day === null ? 'drawn_lot_without_date' : 'drawn_lot',
@@ -111,8 +110,8 @@ const reasonsOf = (lot: DatedLot): DateReason[] => {
       rules: day !== null,
       text:
         day === null
-          ? 'The supplier gave no date for this lot.'
-          : `The supplier’s own date: ${words} ${day}.`,
+          ? say`The supplier gave no date for this lot.`
+          : say`The supplier’s own date: ${words} ${day}.`,
     },
   ];
 };

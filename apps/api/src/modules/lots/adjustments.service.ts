@@ -11,6 +11,7 @@ import { loadLotForUse, type LotForUse } from '../stock';
 import type { AdjustmentDto, LotView } from './lots.dto';
 import { findMovement } from './lots.repository';
 import { viewLot } from './lots.service';
+import { say } from '../../domain/words/say';
 
 const changeOf = async (tx: Tx, lot: LotForUse, dto: AdjustmentDto): Promise<StockShare | null> => {
   const quantity = new Decimal(dto.quantity);
@@ -73,15 +74,13 @@ export class AdjustmentsService {
       if (!REVERSIBLE.has(movement.kind) || movement.reversesId !== null) {
         throw new RefusalError({
           code: 'not-valid',
-          detail:
-            'Only a count, waste or sample is put right here. Correct a batch in the batch, and ' +
-            'a dispatch by a return.',
+          detail: say`Only a count, waste or sample is put right here. Correct a batch in the batch, and a dispatch by a return.`,
         });
       }
       if (movement.reversedBy !== null) {
         throw new RefusalError({
           code: 'already-exists',
-          detail: 'This entry was put right already.',
+          detail: say`This entry was put right already.`,
         });
       }
       await tx.movement.create({

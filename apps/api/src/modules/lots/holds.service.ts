@@ -5,6 +5,7 @@ import { orNotFound, RefusalError } from '../../platform/problems';
 import { loadLotForUse, placeHolds } from '../stock';
 import type { LotView } from './lots.dto';
 import { viewLot } from './lots.service';
+import { say } from '../../domain/words/say';
 
 @Injectable()
 export class HoldsService {
@@ -35,9 +36,7 @@ export class HoldsService {
       if (hold.kind === 'no_specification' && !lot.specified) {
         throw new RefusalError({
           code: 'lot-unspecified',
-          detail:
-            `Lot ${code} (${lot.itemName}) still has no specification. Approve one of its ` +
-            'supplier, pin it to the lot, then release the hold.',
+          detail: say`Lot ${code} (${lot.itemName}) still has no specification. Approve one of its supplier, pin it to the lot, then release the hold.`,
           facts: { lotCode: code },
         });
       }

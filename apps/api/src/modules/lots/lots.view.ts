@@ -4,10 +4,11 @@ import { dayFromDb, optionalDayFromDb } from '../../platform/database/days';
 import { moneyText, quantityText } from '../../platform/database/decimals';
 import type { HoldView, LotView, MovementView } from './lots.dto';
 import type { LotRow, MovementRow } from './lots.repository';
+import { say } from '../../domain/words/say';
 
 type Names = ReadonlyMap<string, string>;
 
-const nameOf = (names: Names, id: string): string => names.get(id) ?? 'someone who left';
+const nameOf = (names: Names, id: string): string => names.get(id) ?? say`someone who left`;
 
 const holdView = (hold: Hold, names: Names): HoldView => ({
   id: hold.id,

@@ -19,6 +19,7 @@ import type {
   WeighingsDto,
   WeighingsView,
 } from './moulding.dto';
+import { say } from '../../domain/words/say';
 
 /** Common practice, no source: a solid shell, and a ganache without much air. */
 const CHOCOLATE_DENSITY = '1.27';
@@ -71,7 +72,7 @@ export class MouldingService {
 
 const gramsOf = (text: string): Decimal => {
   if (/^\d{1,6}(\.\d{1,3})?$/.test(text)) return new Decimal(text);
-  const detail = `“${text}” is not a weight in grams, as 8.615.`;
+  const detail = say`“${text}” is not a weight in grams, as 8.615.`;
   throw new RefusalError({ code: 'weighings-unusable', detail });
 };
 

@@ -14,6 +14,7 @@ import type {
   MouldView,
 } from './moulds.dto';
 import { findMould, listMoulds, mouldDetailView, mouldView } from './moulds.repository';
+import { say } from '../../domain/words/say';
 
 @Injectable()
 export class MouldsService {
@@ -73,7 +74,7 @@ export class MouldsService {
       if (mould.state === 'retired') {
         throw new RefusalError({
           code: 'mould-not-sound',
-          detail: `Mould ${tag} is retired and stays so. Add a new tray under a tag of its own.`,
+          detail: say`Mould ${tag} is retired and stays so. Add a new tray under a tag of its own.`,
           facts: { mouldTag: tag },
         });
       }

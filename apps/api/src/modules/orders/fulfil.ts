@@ -3,6 +3,7 @@ import type { By } from '../../platform/database/transactions';
 import { writeJournal } from '../../platform/journal/journal';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import { findOrder, sentByLine, sentOf, type StoredOrder } from './orders.repository';
+import { named, say } from '../../domain/words/say';
 
 /**
  * The order that a dispatch is sent for.
@@ -17,13 +18,13 @@ export const orderToSend = async (
   if (order.state !== 'open') {
     throw new RefusalError({
       code: 'not-valid',
-      detail: `Order ${order.code} is ${order.state}. Open it again, or send without naming it.`,
+      detail: say`Order ${order.code} is ${named(order.state)}. Open it again, or send without naming it.`,
     });
   }
   if (order.customerId !== customerId) {
     throw new RefusalError({
       code: 'not-valid',
-      detail: `Order ${order.code} is for somebody else. Choose its customer, or another order.`,
+      detail: say`Order ${order.code} is for somebody else. Choose its customer, or another order.`,
     });
   }
   return order;
@@ -44,6 +45,6 @@ export const closeWhenSent = async (tx: Tx, by: By, order: StoredOrder): Promise
     action: 'order.changed',
     subjectKind: 'order',
     subjectId: order.code,
-    detail: { state: 'done', because: 'everything was sent' },
+    detail: { state: 'done', because: say`everything was sent` },
   });
 };

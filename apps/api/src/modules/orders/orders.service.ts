@@ -16,6 +16,7 @@ import type {
   OrderView,
 } from './orders.dto';
 import * as repository from './orders.repository';
+import { named, say } from '../../domain/words/say';
 
 const refuseUnsellable = async (tx: Tx, lines: readonly OrderLineDto[]): Promise<void> => {
   const items = await tx.item.findMany({ where: { id: { in: lines.map((line) => line.itemId) } } });
@@ -26,13 +27,13 @@ const refuseUnsellable = async (tx: Tx, lines: readonly OrderLineDto[]): Promise
     if (item.kind !== 'piece' && item.kind !== 'box') {
       throw new RefusalError({
         code: 'not-for-sale',
-        detail: `${item.name} is ${item.kind} and isn’t sold: order pieces or boxes.`,
+        detail: say`${item.name} is ${named(item.kind)} and isn’t sold: order pieces or boxes.`,
       });
     }
     if (!quantity.isInteger() || quantity.isZero()) {
       throw new RefusalError({
         code: 'pieces-not-whole',
-        detail: `${item.name} is ordered in whole numbers from one on, not ${line.quantity}.`,
+        detail: say`${item.name} is ordered in whole numbers from one on, not ${line.quantity}.`,
       });
     }
   }
@@ -118,7 +119,7 @@ export class OrdersService {
         if (before.state !== 'open') {
           throw new RefusalError({
             code: 'not-valid',
-            detail: `Order ${before.code} is ${before.state}. Open it again to change its lines.`,
+            detail: say`Order ${before.code} is ${named(before.state)}. Open it again to change its lines.`,
           });
         }
         await refuseUnsellable(tx, dto.lines);

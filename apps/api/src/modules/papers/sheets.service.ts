@@ -9,6 +9,7 @@ import { knownAllergens } from './known-allergens';
 import { allergenNames } from './lot-tags.repository';
 import { PaperContexts } from './paper-context';
 import type { PaperQuery } from './papers.dto';
+import { say } from '../../domain/words/say';
 
 /** Papers of A4 or Letter size that go with a batch or a dispatch. */
 @Injectable()
@@ -58,7 +59,7 @@ export class SheetsService {
       if (dispatch.customer === null) {
         throw new RefusalError({
           code: 'not-valid',
-          detail: `${dispatch.code} was sold over the counter; a delivery note is for a customer.`,
+          detail: say`${dispatch.code} was sold over the counter; a delivery note is for a customer.`,
         });
       }
       const { customer, lines } = dispatch;

@@ -14,6 +14,7 @@ import { lotsToTag, lotTagView } from './lot-tags.repository';
 import { PaperContexts } from './paper-context';
 import type { TagQuery, ThingTagQuery } from './papers.dto';
 import { tagStock } from './tag-stock';
+import { say } from '../../domain/words/say';
 
 const headOf = (context: PaperContext, title: string) => ({
   title,
@@ -39,7 +40,7 @@ export class TagsService {
     return this.transactions.read(async (tx) => {
       orNotFound(await tx.delivery.findUnique({ where: { id } }), 'delivery', id);
       const where = { refused: false, deliveryLine: { deliveryId: id } };
-      return this.ofLots(tx, where, query, ['accepted lot of delivery', id]);
+      return this.ofLots(tx, where, query, [say`accepted lot of delivery`, id]);
     });
   }
 
@@ -122,8 +123,8 @@ export class TagsService {
           code: 'not-found',
           detail:
             missing === undefined
-              ? 'There is nothing yet to print a tag for.'
-              : `There is nothing with the tag ${missing}.`,
+              ? say`There is nothing yet to print a tag for.`
+              : say`There is nothing with the tag ${missing}.`,
         });
       }
       const head: PdfHead = headOf(await this.contexts.of(tx, query), 'Tags');

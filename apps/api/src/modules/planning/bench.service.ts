@@ -21,6 +21,7 @@ import type {
 import { showPlan } from './plan.service';
 import { planningSettings } from './planning-settings';
 import { findReservations, reservedOf } from './reservations.queries';
+import { named, say } from '../../domain/words/say';
 
 const MS_PER_HOUR = 3_600_000;
 
@@ -48,7 +49,7 @@ export class PlanBenchService {
         if (started) {
           throw new RefusalError({
             code: 'already-exists',
-            detail: `${planned.itemName} of ${planned.day} is on the bench already, as batch ${started.batchCode}.`,
+            detail: say`${planned.itemName} of ${planned.day} is on the bench already, as batch ${started.batchCode}.`,
             facts: { key, batchCode: started.batchCode },
           });
         }
@@ -133,7 +134,7 @@ export class PlanBenchService {
       if (free.lessThan(quantity)) {
         throw new RefusalError({
           code: 'not-enough-on-hand',
-          detail: `Of lot ${lot.code} only ${quantityText(free)} ${lot.unit} aren’t kept for other batches. Plan again.`,
+          detail: say`Of lot ${lot.code} only ${quantityText(free)} ${named(lot.unit)} aren’t kept for other batches. Plan again.`,
           facts: { lotCode: lot.code, free: free.toFixed(), asked: quantity.toFixed() },
         });
       }

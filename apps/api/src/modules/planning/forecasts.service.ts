@@ -15,6 +15,7 @@ import type {
   PlanningSettingsDto,
   PlanningSettingsView,
 } from './planning-settings.dto';
+import { say } from '../../domain/words/say';
 
 /** Sales that a forecast looks back at: a year and a half, so that last year's season is in. */
 const HISTORY_DAYS = 550;
@@ -83,7 +84,7 @@ export class ForecastsService {
     if (dto.seasons.some((season) => season.toDay < season.fromDay || +season.factor === 0)) {
       throw new RefusalError({
         code: 'not-valid',
-        detail: 'A season ends on or after the day it begins, and its factor is above nought.',
+        detail: say`A season ends on or after the day it begins, and its factor is above nought.`,
       });
     }
     return this.transactions.book(async (tx, by) => {

@@ -13,6 +13,7 @@ import type { PlanContent, PlanView, WayOutView } from './plan.dto';
 import { planContent, wayOutView } from './plan.view';
 import { loadProblem, type LoadedProblem } from './plan-problem.queries';
 import { PEOPLE } from './planned-recipe';
+import { say } from '../../domain/words/say';
 
 const MINUTES_PER_HOUR = 60;
 
@@ -23,7 +24,7 @@ export const showPlan = async (tx: Tx, id?: string): Promise<PlanView> => {
     orderBy: [{ at: 'desc' }, { id: 'desc' }],
     include: { starts: true },
   });
-  const found = orNotFound(row, 'plan', id ?? 'yet: make one first');
+  const found = orNotFound(row, 'plan', id ?? say`yet: make one first`);
   const batches = await tx.batch.findMany({
     where: { id: { in: found.starts.map(({ batchId }) => batchId) } },
     select: { id: true, code: true },

@@ -11,6 +11,7 @@ import type {
   SupplyTermDto,
   SupplyTermView,
 } from './supply.dto';
+import { say } from '../../domain/words/say';
 
 /** From whom things are bought: one supplier an item, so that a shopping list can be written. */
 @Injectable()
@@ -30,7 +31,7 @@ export class SupplyService {
         dto.supplierId,
       );
       if (dto.packQuantity !== null && Number(dto.packQuantity) === 0) {
-        throw new RefusalError({ code: 'not-valid', detail: 'A pack holds more than nothing.' });
+        throw new RefusalError({ code: 'not-valid', detail: say`A pack holds more than nothing.` });
       }
       const data = { ...dto };
       await tx.supplyTerm.upsert({

@@ -28,13 +28,14 @@ import type {
 import { historyOf, insertPrice, listedPriceView, pricesOf } from './prices.repository';
 import { currentPriceView, pricedView, type Judged } from './prices.view';
 import { endingRule, priceRule, pricingSettings, targetOf } from './pricing-settings';
+import { named, say } from '../../domain/words/say';
 
 /** The VAT rate of an item on a day. @throws RefusalError when its class or its rate is missing */
 export const vatOf = (item: Item, basis: LoadedBasis, on: string): Decimal => {
   if (item.vatClass === null) {
     throw new RefusalError({
       code: 'vat-rate-missing',
-      detail: `${item.name} has no product class for VAT. Set it on the item.`,
+      detail: say`${item.name} has no product class for VAT. Set it on the item.`,
       facts: { item: item.name },
     });
   }
@@ -87,7 +88,7 @@ export class PricesService {
       if (item.kind !== 'piece' && item.kind !== 'box') {
         throw new RefusalError({
           code: 'not-valid',
-          detail: `${item.name} is ${item.kind} and isn’t sold: only pieces and boxes have a price.`,
+          detail: say`${item.name} is ${named(item.kind)} and isn’t sold: only pieces and boxes have a price.`,
         });
       }
       const price = await insertPrice(tx, by, id, dto);

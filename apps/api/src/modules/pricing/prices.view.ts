@@ -16,6 +16,7 @@ import { orRefuse } from '../../platform/problems';
 import type { CurrentPriceView, PricedView } from './prices.dto';
 import { priceRule, unitPriceRule } from './pricing-settings';
 import type { PricingSettingsView } from './pricing-settings.dto';
+import { say } from '../../domain/words/say';
 
 /** What a price is judged against. */
 export interface Judged {
@@ -35,10 +36,7 @@ export const warningText = (
 ): string | null => {
   const warning = orRefuse(marginWarning(net, cost, new Decimal(settings.marginFloorPercent)));
   if (!warning) return null;
-  return (
-    `The margin of ${warning.marginPercent.toFixed(2)} % is under the floor of ` +
-    `${warning.floorPercent.toFixed(2)} %; a net price of ${warning.netPriceForFloor.toFixed(2)} would hold it.`
-  );
+  return say`The margin of ${warning.marginPercent.toFixed(2)} % is under the floor of ${warning.floorPercent.toFixed(2)} %; a net price of ${warning.netPriceForFloor.toFixed(2)} would hold it.`;
 };
 
 export const pricedView = (split: VatSplit, judged: Judged): PricedView => {

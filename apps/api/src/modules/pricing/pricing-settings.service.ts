@@ -13,6 +13,7 @@ import type {
   PricingSettingsDto,
   PricingSettingsView,
 } from './pricing-settings.dto';
+import { say } from '../../domain/words/say';
 
 const DECIMAL = /^\d{1,6}(\.\d{1,2})?$/;
 
@@ -31,7 +32,7 @@ export class PricingSettingsService {
       if (!dto.endings.every((ending) => DECIMAL.test(ending))) {
         throw new RefusalError({
           code: 'price-endings-unusable',
-          detail: 'A price ending is an amount as text, as "0.90".',
+          detail: say`A price ending is an amount as text, as "0.90".`,
         });
       }
       const shown = { ...dto, version: before.version + 1 };

@@ -9,6 +9,7 @@ import * as repository from './recalls.repository';
 import { mustBe, RecallsService } from './recalls.service';
 import { frozenScopeOf, rootIdsOf } from './recalls.view';
 import type { ScopeView } from './scope.dto';
+import { say } from '../../domain/words/say';
 
 @Injectable()
 export class RecallHoldsService {
@@ -21,7 +22,7 @@ export class RecallHoldsService {
   hold(code: string): Promise<RecallView> {
     return this.transactions.book(async (tx, by) => {
       const recall = await this.recalls.find(tx, code);
-      mustBe(recall, ['open', 'frozen'], 'holding its lots');
+      mustBe(recall, ['open', 'frozen'], say`holding its lots`);
       const lots = await lotsToHold(tx, recall, by);
       if (recall.mode === 'real') {
         await placeHolds(

@@ -10,6 +10,7 @@ import type {
   ScopeSaleView,
   ScopeView,
 } from './scope.dto';
+import { say } from '../../domain/words/say';
 
 const unitOf = (unit: string): 'g' | 'pc' => (unit === 'pc' ? 'pc' : 'g');
 
@@ -72,7 +73,7 @@ const endsOf = (trace: TraceView, lotOf: LotOf): ScopeEndView[] => {
       .map((flow) => ({
         lot: flow.lot,
         unit: unit(flow.lot),
-        what: `in open batch ${flow.batch}`,
+        what: say`in open batch ${flow.batch}`,
         quantity: flow.quantity,
       })),
   ];

@@ -23,6 +23,7 @@ import type {
 } from './recalls.dto';
 import * as repository from './recalls.repository';
 import { headView, type KeptRoots, recallView, rootIdsOf } from './recalls.view';
+import { anyOf, named, say, sentences, type Sentence } from '../../domain/words/say';
 
 const json = (value: object): Prisma.InputJsonObject => value;
 
@@ -30,12 +31,12 @@ const json = (value: object): Prisma.InputJsonObject => value;
 export const mustBe = (
   recall: repository.CaseWithActions,
   states: readonly string[],
-  step: string,
+  step: Sentence,
 ): void => {
   if (states.includes(recall.state)) return;
   throw new RefusalError({
     code: 'not-valid',
-    detail: `Recall ${recall.code} is ${recall.state}; ${step} needs it ${states.join(' or ')}.`,
+    detail: say`Recall ${recall.code} is ${named(recall.state)}; ${step} needs it ${anyOf(states.map(named))}.`,
   });
 };
 
@@ -72,7 +73,10 @@ export class RecallsService {
       if (rootIds.length === 0) {
         throw new RefusalError({
           code: 'not-valid',
-          detail: `Nothing was found to recall: ${roots.map((one) => one.because).join('; ')}.`,
+          detail: say`Nothing was found to recall: ${sentences(
+            roots.map((one) => one.because),
+            '; ',
+          )}.`,
         });
       }
       const code = await nextCode(tx, by, 'recall');
@@ -99,7 +103,7 @@ export class RecallsService {
   freeze(code: string, dto: FreezeDto): Promise<RecallView> {
     return this.transactions.book(async (tx, by) => {
       const recall = await this.find(tx, code);
-      mustBe(recall, ['open'], 'freezing its scope');
+      mustBe(recall, ['open'], say`freezing its scope`);
       const excluded = dto.excluded ?? [];
       const current = await currentScope(tx, rootIdsOf(recall), by.at);
       for (const { lot } of excluded) {
@@ -125,7 +129,7 @@ export class RecallsService {
   note(code: string, dto: RecallNoteDto): Promise<RecallView> {
     return this.transactions.book(async (tx, by) => {
       const recall = await this.find(tx, code);
-      mustBe(recall, ['open', 'frozen'], 'a note');
+      mustBe(recall, ['open', 'frozen'], say`a note`);
       if (dto.customerId !== undefined) {
         const [customer] = await repository.customersById(tx, [dto.customerId]);
         orNotFound(customer, 'customer', dto.customerId);
@@ -140,7 +144,7 @@ export class RecallsService {
   close(code: string, dto: CloseRecallDto): Promise<RecallView> {
     return this.transactions.book(async (tx, by) => {
       const recall = await this.find(tx, code);
-      mustBe(recall, ['frozen'], 'closing');
+      mustBe(recall, ['frozen'], say`closing`);
       const view = await this.view(tx, code);
       await repository.changeCase(tx, recall.id, {
         state: 'closed',

@@ -8,11 +8,12 @@ import { type CaseWithActions, peopleById } from './recalls.repository';
 import { customerViews } from './scope-customers.view';
 import type { ScopeChangeView, ScopeLotView, ScopeView, StillHereView } from './scope.dto';
 import { effectivenessView, learnedSince } from './scope-figures';
+import { say, type Sentence } from '../../domain/words/say';
 
 /** What the case was opened from, as it is kept in `roots`. */
 export interface KeptRoots {
   readonly kind: string;
-  readonly because: string;
+  readonly because: Sentence;
   readonly lotIds: string[];
 }
 
@@ -23,9 +24,7 @@ export const rootIdsOf = (recall: RecallCase): string[] => [
   ...new Set(keptRoots(recall).flatMap((roots) => roots.lotIds)),
 ];
 
-const CAUTION =
-  'The scope is what this record can reach. Whether and how to recall, and whom to tell, is for ' +
-  'the responsible person together with the food authority. A lot is never safe because it is not listed.';
+const CAUTION = say`The scope is what this record can reach. Whether and how to recall, and whom to tell, is for the responsible person together with the food authority. A lot is never safe because it is not listed.`;
 
 export const headView = (recall: RecallCase): RecallHeadView => ({
   code: recall.code,

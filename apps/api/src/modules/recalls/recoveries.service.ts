@@ -12,6 +12,7 @@ import type { RecallView, RecoveredDto, RecoveriesDto } from './recalls.dto';
 import * as repository from './recalls.repository';
 import { mustBe, RecallsService } from './recalls.service';
 import { type PartBack, spread, stillOut } from './still-out';
+import { say } from '../../domain/words/say';
 
 @Injectable()
 export class RecoveriesService {
@@ -27,7 +28,7 @@ export class RecoveriesService {
   recover(code: string, dto: RecoveriesDto): Promise<RecallView> {
     return this.transactions.book(async (tx, by) => {
       const recall = await this.recalls.find(tx, code);
-      mustBe(recall, ['frozen'], 'booking what was recovered');
+      mustBe(recall, ['frozen'], say`booking what was recovered`);
       const { scope, learned } = await this.recalls.view(tx, code);
       const inCase = new Set([...scope.lots, ...learned.lots].map((lot) => lot.code));
       for (const { lot } of dto.lines) mustBeInCase(code, lot, inCase);
@@ -78,7 +79,7 @@ export class RecoveriesService {
   ): Promise<void> {
     const held = await repository.heldByCase(tx, back.caseId);
     if (!held.has(back.lot.id)) {
-      const reason = `Recall ${back.code}: goods that came back`;
+      const reason = say`Recall ${back.code}: goods that came back`;
       const hold = { lotId: back.lot.id, kind: 'recall', reason, causeId: back.caseId } as const;
       await placeHolds(tx, by, [hold]);
     }
@@ -105,7 +106,7 @@ const mustBeInCase = (code: string, lot: string, inCase: ReadonlySet<string>): v
   if (inCase.has(lot)) return;
   throw new RefusalError({
     code: 'not-valid',
-    detail: `Lot ${lot} is not in recall ${code}. Book it as an ordinary return, or open a case for it.`,
+    detail: say`Lot ${lot} is not in recall ${code}. Book it as an ordinary return, or open a case for it.`,
   });
 };
 

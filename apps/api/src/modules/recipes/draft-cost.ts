@@ -68,6 +68,9 @@ const missing = (
   refusal: Refused,
   names: ReadonlyMap<string, string>,
 ): DesignedCostView => {
-  const words = [...names].reduce((text, [id, name]) => text.replaceAll(id, name), refusal.detail);
+  const words = [...names].reduce<string>(
+    (text, [id, name]) => text.replaceAll(id, name),
+    refusal.detail,
+  );
   return { costPerUnit: null, per, missing: words };
 };

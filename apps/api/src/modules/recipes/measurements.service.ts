@@ -15,10 +15,9 @@ import type {
 import { loadBook } from './recipe-book.queries';
 import { contentOfVersion } from './recipe-content';
 import { findVersion, findVersions, type StoredVersion } from './recipes.repository';
+import { say } from '../../domain/words/say';
 
-const TABLE_CAUTION =
-  'This workshop’s own figures: estimates from recipes as designed beside readings by calibrated ' +
-  'meters. They say how far the model may be trusted here, and validate no shelf life.';
+const TABLE_CAUTION = say`This workshop’s own figures: estimates from recipes as designed beside readings by calibrated meters. They say how far the model may be trusted here, and validate no shelf life.`;
 
 /** What was measured of each recipe version, and how the model did against it. */
 @Injectable()

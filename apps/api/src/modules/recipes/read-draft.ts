@@ -6,8 +6,9 @@ import { loadBook } from './recipe-book.queries';
 import { contentOfDraft } from './recipe-content';
 import type { RecipeVersionDto } from './recipes.dto';
 import { loadComponents } from './recipes.repository';
+import { say, type Sentence } from '../../domain/words/say';
 
-const unfit = (detail: string): RefusalError =>
+const unfit = (detail: Sentence): RefusalError =>
   new RefusalError({ code: 'recipe-line-unfit', detail });
 
 export interface ReadDraft {
@@ -37,12 +38,12 @@ export const readDraft = async (
 
 /** Fillings are made by weight, pieces and boxes by the piece, packaging not at all. */
 const checkShape = (item: Item, content: RecipeContent): void => {
-  if (item.kind === 'packaging') throw unfit(`${item.name} is packaging: it has no recipe.`);
+  if (item.kind === 'packaging') throw unfit(say`${item.name} is packaging: it has no recipe.`);
   if (item.unit === 'pc' && content.yieldPieces === null) {
-    throw unfit(`${item.name} is kept by the piece: state how many pieces these lines give.`);
+    throw unfit(say`${item.name} is kept by the piece: state how many pieces these lines give.`);
   }
   if (item.unit !== 'pc' && content.yieldPieces !== null) {
-    throw unfit(`${item.name} is kept by weight: state grams, not pieces.`);
+    throw unfit(say`${item.name} is kept by weight: state grams, not pieces.`);
   }
 };
 
@@ -50,12 +51,12 @@ const checkLines = (content: RecipeContent, parts: ReadonlyMap<string, Item>): v
   for (const line of content.lines) {
     const part = parts.get(line.itemId);
     const name = part?.name ?? '';
-    if (!line.quantity.greaterThan(0)) throw unfit(`${name}: a quantity is more than nought.`);
+    if (!line.quantity.greaterThan(0)) throw unfit(say`${name}: a quantity is more than nought.`);
     if (line.unit === 'pc' && !line.quantity.isInteger()) {
-      throw unfit(`${name} is kept by the piece: give a whole number.`);
+      throw unfit(say`${name} is kept by the piece: give a whole number.`);
     }
     if ((part?.kind === 'packaging') !== (line.role === 'packaging')) {
-      throw unfit(`${name}: packaging, and only packaging, has the role “packaging”.`);
+      throw unfit(say`${name}: packaging, and only packaging, has the role “packaging”.`);
     }
   }
 };

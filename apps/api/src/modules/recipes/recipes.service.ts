@@ -13,6 +13,7 @@ import type { RecipeVersionDto } from './recipes.dto';
 import * as repository from './recipes.repository';
 import type { ComparisonView, RecipeVersionView } from './recipes.view';
 import { versionView } from './version.view';
+import { say } from '../../domain/words/say';
 
 /** Writes versions of recipes. The first batch that uses one freezes it. */
 @Injectable()
@@ -48,9 +49,7 @@ export class RecipesService {
       if (before.frozenAt !== null) {
         throw new RefusalError({
           code: 'recipe-version-frozen',
-          detail:
-            `Version ${String(before.number)} of ${before.recipe.item.name} has been used, so it ` +
-            'never changes. Write a new version.',
+          detail: say`Version ${before.number} of ${before.recipe.item.name} has been used, so it never changes. Write a new version.`,
           facts: { number: before.number },
         });
       }

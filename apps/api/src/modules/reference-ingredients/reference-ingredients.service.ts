@@ -6,6 +6,7 @@ import { orNotFound, RefusalError } from '../../platform/problems';
 import { refuseIfStale } from '../../platform/requests/stale';
 import { withGenericComposition } from '../recipes';
 import type { GenericChoiceView, ReferenceIngredientsView } from './reference-ingredients.dto';
+import { say } from '../../domain/words/say';
 
 /** Generic compositions for trying a recipe out before a supplier's specification has come in. */
 @Injectable()
@@ -37,7 +38,7 @@ export class ReferenceIngredientsService {
       if (item.kind !== 'ingredient') {
         throw new RefusalError({
           code: 'not-valid',
-          detail: `${item.name} is not an ingredient: what it is made of follows from its recipe.`,
+          detail: say`${item.name} is not an ingredient: what it is made of follows from its recipe.`,
         });
       }
       if (key !== null) {

@@ -1,5 +1,6 @@
 import type { Role } from '../../platform/requests/request-context';
 import type { ScanActionName, ScanActionView } from './scan.dto';
+import { named, say } from '../../domain/words/say';
 
 /** Who may do what; the owner may do all, the auditor only what reads. */
 const DOERS: Readonly<Record<ScanActionName, readonly Role[]>> = {
@@ -34,6 +35,6 @@ export type Wanted = readonly [action: ScanActionName, because: string | null];
 export const actionsFor = (wanted: readonly Wanted[], role: Role): ScanActionView[] =>
   wanted.map(([action, because]) => {
     const mayDo = role === 'owner' || DOERS[action].includes(role);
-    const reason = mayDo ? because : `The role ${role} may not do this.`;
+    const reason = mayDo ? because : say`The role ${named(role)} may not do this.`;
     return { action, possible: reason === null, because: reason };
   });

@@ -5,6 +5,7 @@ import type { Role } from '../../platform/requests/request-context';
 import { actionsFor } from './actions';
 import { listedLots } from './found-things';
 import type { GoodsInView, ScanView } from './scan.dto';
+import { say } from '../../domain/words/say';
 
 const itemOf = (tx: Tx, gtin: string | undefined): Promise<Item | null> =>
   gtin === undefined ? Promise.resolve(null) : tx.item.findUnique({ where: { gtin } });
@@ -29,7 +30,7 @@ const titleOf = (
   gtin: string | undefined,
   lotCode: string | undefined,
 ): string => {
-  const name = item?.name ?? (gtin === undefined ? 'Goods' : `Goods with the GTIN ${gtin}`);
+  const name = item?.name ?? (gtin === undefined ? 'Goods' : say`Goods with the GTIN ${gtin}`);
   return lotCode === undefined ? name : `${name}, lot ${lotCode}`;
 };
 
@@ -51,11 +52,11 @@ export const foundGoods = async (tx: Tx, facts: Gs1Facts, role: Role): Promise<S
     code: facts.lotCode ?? null,
     id: item?.id ?? null,
     title: titleOf(item, gtin, facts.lotCode),
-    warning: isNew ? 'No item has this GTIN yet. Choose the item at goods in.' : null,
+    warning: isNew ? say`No item has this GTIN yet. Choose the item at goods in.` : null,
     actions: actionsFor(
       [
         ['receive', null],
-        ['recall', lots.length === 0 ? 'No lot of it is on record.' : null],
+        ['recall', lots.length === 0 ? say`No lot of it is on record.` : null],
       ],
       role,
     ),
@@ -73,7 +74,7 @@ export const foundProduct = async (tx: Tx, gtin: string, role: Role): Promise<Sc
     code: gtin,
     id: item.id,
     title: item.name,
-    warning: item.active ? null : 'The item is out of use.',
+    warning: item.active ? null : say`The item is out of use.`,
     actions: actionsFor(
       [
         ['open', null],

@@ -5,16 +5,17 @@ import type { Role } from '../../platform/requests/request-context';
 import { loadLotsForUse, type LotForUse } from '../stock';
 import { actionsFor, type Wanted } from './actions';
 import type { ScanView } from './scan.dto';
+import { say } from '../../domain/words/say';
 
 const whyNotUsed = (lot: LotForUse, today: Temporal.PlainDate): string | null => {
   const usable = checkUsable(lot, today);
   if (!usable.ok) return usable.refusal.detail;
-  return lot.onHand.quantity.isZero() ? `Nothing is left of lot ${lot.code}.` : null;
+  return lot.onHand.quantity.isZero() ? say`Nothing is left of lot ${lot.code}.` : null;
 };
 
 const wanted = (lot: LotForUse, inTank: string | null, today: Temporal.PlainDate): Wanted[] => {
   const why = whyNotUsed(lot, today);
-  const empty = lot.onHand.quantity.isZero() ? `Nothing is left of lot ${lot.code}.` : null;
+  const empty = lot.onHand.quantity.isZero() ? say`Nothing is left of lot ${lot.code}.` : null;
   const isSold = lot.itemKind === 'box' || lot.itemKind === 'piece';
   const held = lot.holds.length > 0;
   return [
@@ -27,10 +28,10 @@ const wanted = (lot: LotForUse, inTank: string | null, today: Temporal.PlainDate
           ['label', why],
         ] as const)
       : []),
-    ['hold', held ? 'It is on hold already.' : null],
+    ['hold', held ? say`It is on hold already.` : null],
     ...(held ? [['release', null] as const] : []),
     ['adjust', empty],
-    ['move', inTank === null ? empty : `It is in ${inTank}.`],
+    ['move', inTank === null ? empty : say`It is in ${inTank}.`],
     ['tag', null],
     ['recall', null],
     ...(isSold ? [['complain', null] as const] : []),
@@ -39,7 +40,7 @@ const wanted = (lot: LotForUse, inTank: string | null, today: Temporal.PlainDate
 
 const warningOf = (lot: LotForUse, today: Temporal.PlainDate): string | null => {
   const [reason] = lot.holds;
-  if (reason !== undefined) return `On hold: ${reason}`;
+  if (reason !== undefined) return say`On hold: ${reason}`;
   return whyNotUsed(lot, today);
 };
 

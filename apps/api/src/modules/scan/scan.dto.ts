@@ -13,6 +13,8 @@ import {
   Text,
   Whole,
 } from '../../platform/dto';
+import { say } from '../../domain/words/say';
+import { BOUND, FIELD } from '../../platform/dto/field-words';
 
 /**
  * Scanned text is the one text that may hold control characters: a GS1 symbol separates its elements
@@ -21,9 +23,9 @@ import {
 const ScannedText = (): PropertyDecorator =>
   applyDecorators(
     ApiProperty({ type: String, maxLength: 2000, description: 'As the scanner sent it' }),
-    IsNotEmpty({ message: '$property must not be empty' }),
-    MaxLength(2000, { message: '$property is longer than $constraint1 characters' }),
-    IsString({ message: '$property must be text' }),
+    IsNotEmpty({ message: say`${FIELD} must not be empty` }),
+    MaxLength(2000, { message: say`${FIELD} is longer than ${BOUND} characters` }),
+    IsString({ message: say`${FIELD} must be text` }),
   );
 
 export class ScanQuery {

@@ -8,6 +8,7 @@ import { foundGoods, foundProduct } from './found-goods';
 import { foundLot } from './found-lot';
 import { foundThing, type ThingKind } from './found-things';
 import type { ScanView } from './scan.dto';
+import { named, say } from '../../domain/words/say';
 
 interface At {
   readonly today: Awaited<ReturnType<Transactions['today']>>;
@@ -23,7 +24,7 @@ const nothing = (warning: string): ScanView => ({
   kind: 'unknown',
   code: null,
   id: null,
-  title: 'Not known here',
+  title: say`Not known here`,
   warning,
   actions: [],
   lots: [],
@@ -48,25 +49,27 @@ const resolve = async (tx: Tx, read: Recognised, at: At): Promise<ScanView> => {
     case 'lot':
       return (
         (await foundLot(tx, read.code, at)) ??
-        nothing(`${read.code} reads like a lot of this workshop, but there is none of that code.`)
+        nothing(
+          say`${read.code} reads like a lot of this workshop, but there is none of that code.`,
+        )
       );
     case 'box':
       return (
         (await foundLot(tx, read.lotCode, at)) ??
-        nothing(`This is a box of ours, but lot ${read.lotCode} is not on record.`)
+        nothing(say`This is a box of ours, but lot ${read.lotCode} is not on record.`)
       );
     case 'supplier':
       return foundGoods(tx, read.facts, at.role);
     case 'product':
       return foundProduct(tx, read.gtin, at.role);
     case 'till':
-      return nothing('This is a number of the till: it names a price, not a lot.');
+      return nothing(say`This is a number of the till: it names a price, not a lot.`);
     case 'unknown':
-      return (await lookEverywhere(tx, read.text, at)) ?? nothing(read.why);
+      return (await lookEverywhere(tx, read.text, at)) ?? nothing(read.said);
     default:
       return (
         (await foundThing(tx, read.kind, read.code, at.role)) ??
-        nothing(`${read.code} reads like a ${read.kind}, but there is none of that code.`)
+        nothing(say`${read.code} reads like a ${named(read.kind)}, but there is none of that code.`)
       );
   }
 };

@@ -1,6 +1,7 @@
 import type { Prisma } from '../../generated/prisma/client';
 import type { Tx } from '../../platform/database/prisma';
 import type { Wanted } from './actions';
+import { named, say } from '../../domain/words/say';
 
 /** Something found by its tag or code: what it is, and what could be done with it. */
 export interface Thing {
@@ -22,15 +23,15 @@ const mould = async (tx: Tx, tag: string): Promise<Thing | undefined> => {
   if (found === null) return undefined;
   const inBatch = found.uses[0]?.batch.code;
   const isSound = found.state === 'sound';
-  const why = isSound ? null : `The mould is ${found.state}.`;
+  const why = isSound ? null : say`The mould is ${named(found.state)}.`;
   return {
     id: found.id,
     title: `${found.design.name}, ${found.design.rows} × ${found.design.columns}`,
     warning: why,
     wanted: [
       ['open', null],
-      ['use_mould', why ?? (inBatch === undefined ? null : `It is in batch ${inBatch}.`)],
-      ['inspect', found.state === 'retired' ? 'The mould is retired.' : null],
+      ['use_mould', why ?? (inBatch === undefined ? null : say`It is in batch ${inBatch}.`)],
+      ['inspect', found.state === 'retired' ? say`The mould is retired.` : null],
       ['trace', null],
       ['recall', null],
       ['tag', null],
@@ -41,14 +42,14 @@ const mould = async (tx: Tx, tag: string): Promise<Thing | undefined> => {
 const tank = async (tx: Tx, tag: string): Promise<Thing | undefined> => {
   const found = await tx.tank.findUnique({ where: { tag }, include: { item: true } });
   if (found === null) return undefined;
-  const empty = found.currentLotId === null ? 'The tank is empty.' : null;
+  const empty = found.currentLotId === null ? say`The tank is empty.` : null;
   return {
     id: found.id,
     title: `${found.name}, ${found.item.name}`,
-    warning: found.active ? null : 'The tank is out of use.',
+    warning: found.active ? null : say`The tank is out of use.`,
     wanted: [
       ['open', null],
-      ['charge', found.active ? null : 'The tank is out of use.'],
+      ['charge', found.active ? null : say`The tank is out of use.`],
       ['draw', empty],
       ['empty', empty],
       ['clean', null],
@@ -65,7 +66,7 @@ const place = async (tx: Tx, tag: string): Promise<Thing | undefined> => {
   return {
     id: found.id,
     title: found.name,
-    warning: found.active ? null : 'The place is out of use.',
+    warning: found.active ? null : say`The place is out of use.`,
     wanted: [
       ['open', null],
       ['read', null],
@@ -83,7 +84,7 @@ const batch = async (tx: Tx, code: string): Promise<Thing | undefined> => {
     include: { recipeVersion: { include: { recipe: { include: { item: true } } } }, tank: true },
   });
   if (found === null) return undefined;
-  const why = found.state === 'open' ? null : `Batch ${code} is ${found.state}.`;
+  const why = found.state === 'open' ? null : `Batch ${code} is ${named(found.state)}.`;
   return {
     id: found.id,
     title: found.recipeVersion?.recipe.item.name ?? found.tank?.name ?? code,

@@ -1,5 +1,6 @@
 import {
   parseSpecification,
+  saidProblems,
   type Specification,
   specificationToJson,
   type SpecificationJson,
@@ -7,6 +8,7 @@ import {
 import { Prisma } from '../../generated/prisma/client';
 import { ProblemError } from '../../platform/problems';
 import type { SpecificationDto } from './specifications.dto';
+import { say } from '../../domain/words/say';
 
 /** What was typed, checked. @throws ProblemError that names every field that is wrong */
 export const readSpecification = (dto: SpecificationDto): SpecificationJson => {
@@ -21,9 +23,9 @@ export const readSpecification = (dto: SpecificationDto): SpecificationJson => {
     throw new ProblemError(
       'fields-not-valid',
       400,
-      'The specification is not right',
-      'Put the fields right that are named under "errors". Nothing was saved.',
-      [...parsed.problems],
+      say`The specification is not right`,
+      say`Put the fields right that are named under "errors". Nothing was saved.`,
+      saidProblems(parsed.problems),
     );
   }
   return specificationToJson(parsed.value);

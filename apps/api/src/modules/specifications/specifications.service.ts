@@ -12,6 +12,7 @@ import type {
   SpecificationView,
 } from './specifications.dto';
 import * as repository from './specifications.repository';
+import { say } from '../../domain/words/say';
 
 const view = async (tx: Tx, itemId: string, id: string): Promise<SpecificationView> => {
   const found = await repository.findSpecification(tx, itemId, id);
@@ -26,7 +27,7 @@ const refuseUnlessDraft = (row: repository.SpecificationRow): void => {
   if (row.state === 'draft') return;
   throw new RefusalError({
     code: 'still-in-use',
-    detail: 'An approved specification never changes. Write a new version of it instead.',
+    detail: say`An approved specification never changes. Write a new version of it instead.`,
     facts: { number: row.number, state: row.state },
   });
 };
@@ -61,7 +62,7 @@ export class SpecificationsService {
       if (item.kind !== 'ingredient') {
         throw new RefusalError({
           code: 'not-valid',
-          detail: `${item.name} is made or bought as packaging; only ingredients are specified.`,
+          detail: say`${item.name} is made or bought as packaging; only ingredients are specified.`,
         });
       }
       const of = { itemId, supplierId: dto.supplierId, document: dto.document ?? null };
@@ -115,7 +116,7 @@ export class SpecificationsService {
       if (row.state !== 'approved') {
         throw new RefusalError({
           code: 'not-valid',
-          detail: 'Only an approved specification is withdrawn.',
+          detail: say`Only an approved specification is withdrawn.`,
         });
       }
       await tx.specification.update({

@@ -23,6 +23,7 @@ import {
 import { orNotFound, orRefuse, RefusalError } from '../../platform/problems';
 import { loadLotsForUse, type LotForUse } from '../stock';
 import type { CountDto, StocktakeDto, StocktakeView } from './stock-value.dto';
+import { say } from '../../domain/words/say';
 
 type Stored = Prisma.StocktakeGetPayload<{ include: { lines: true } }>;
 
@@ -79,7 +80,7 @@ export class StocktakesService {
       if (new Set(codes).size < codes.length) {
         throw new RefusalError({
           code: 'not-valid',
-          detail: 'A lot is counted twice in this stocktake. Add the two counts up.',
+          detail: say`A lot is counted twice in this stocktake. Add the two counts up.`,
         });
       }
       const lots = await loadLotsForUse(tx, codes);

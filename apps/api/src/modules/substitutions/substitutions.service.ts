@@ -18,6 +18,7 @@ import { readPlan } from '../batches';
 import { contentOfVersion, findVersion, loadBook, statedBy } from '../recipes';
 import { loadLotForUse, type LotForUse } from '../stock';
 import type { SubstitutionDto, SubstitutionView } from './substitutions.dto';
+import { say } from '../../domain/words/say';
 
 const GRAMS_PER_KG = 1000;
 
@@ -68,7 +69,7 @@ export class SubstitutionsService {
 const notInRecipe = (name: string): RefusalError =>
   new RefusalError({
     code: 'not-in-recipe',
-    detail: `The recipe of ${name} has no such component, so there is nothing to replace.`,
+    detail: say`The recipe of ${name} has no such component, so there is nothing to replace.`,
   });
 
 /** The product as its recipe says, and with this lot's own specification in place of a component. */

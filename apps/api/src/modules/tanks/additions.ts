@@ -8,6 +8,7 @@ import { bookDraw } from '../batches';
 import { loadLotForUseById, loadLotsForUse, type LotForUse, takeFromLot } from '../stock';
 import type { ChargeDto } from './tanks.dto';
 import type { TankRow } from './tanks.repository';
+import { say } from '../../domain/words/say';
 
 /** What is put into a tank beside its heel. */
 export interface Addition {
@@ -45,8 +46,8 @@ export const checkAdditions = (
     throw new RefusalError({
       code: 'not-valid',
       detail: tank.active
-        ? `Lot ${own?.lot.code ?? ''} is in tank ${tank.name} already; its rest goes in as the heel.`
-        : `Tank ${tank.name} is out of use. Put it back into use first.`,
+        ? say`Lot ${own?.lot.code ?? ''} is in tank ${tank.name} already; its rest goes in as the heel.`
+        : say`Tank ${tank.name} is out of use. Put it back into use first.`,
     });
   }
   orRefuse(

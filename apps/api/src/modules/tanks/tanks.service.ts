@@ -16,6 +16,7 @@ import { nextTag } from '../codes';
 import type { ChangeTankDto, CreateTankDto } from './tanks.dto';
 import type { TankView } from './tanks.view';
 import { findTank, listTanks, showTank, tankViews } from './tanks.repository';
+import { say } from '../../domain/words/say';
 
 @Injectable()
 export class TanksService {
@@ -65,7 +66,7 @@ export class TanksService {
       if (before.currentLotId !== null && (dto.itemId !== undefined || dto.active === false)) {
         throw new RefusalError({
           code: 'still-in-use',
-          detail: `Tank ${before.name} isn’t empty. Empty it first.`,
+          detail: say`Tank ${before.name} isn’t empty. Empty it first.`,
           facts: { tank: before.name },
         });
       }

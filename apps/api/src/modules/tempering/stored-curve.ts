@@ -8,6 +8,7 @@ import {
 import { Decimal } from '../../domain/units';
 import type { Prisma } from '../../generated/prisma/client';
 import type { TemperingCurveDto, TempWindowDto } from './tempering.dto';
+import { say } from '../../domain/words/say';
 
 export const TEMPERING = 'tempering';
 
@@ -30,7 +31,7 @@ export const curveOf = (settings: Prisma.JsonValue): CurveInForce | null => {
   if (!stored || !isTemperedProduct(product)) return null;
   const { melt, cool, work } = stored;
   if (!melt || !work) return { product, isMakers: false, curve: TABLE_CURVES[product] };
-  const source = stored.source ?? 'the maker of this chocolate';
+  const source = stored.source ?? say`the maker of this chocolate`;
   const curve = {
     melt: windowOf(melt),
     cool: cool ? windowOf(cool) : null,

@@ -25,8 +25,10 @@ import {
   type TemperingView,
   type TempWindowDto,
 } from './tempering.dto';
+import { say, type Sentence } from '../../domain/words/say';
 
-const notValid = (detail: string): RefusalError => new RefusalError({ code: 'not-valid', detail });
+const notValid = (detail: Sentence): RefusalError =>
+  new RefusalError({ code: 'not-valid', detail });
 
 /** Windows for melting, cooling and working a chocolate, and what a reading means for it. */
 @Injectable()
@@ -72,11 +74,11 @@ export class TemperingService {
   room(dto: RoomDto): RoomVerdictView {
     const humidity = new Decimal(dto.humidityPercent);
     if (humidity.lessThan(1) || humidity.greaterThan(100)) {
-      throw notValid('Humidity is between 1 and 100 per cent.');
+      throw notValid(say`Humidity is between 1 and 100 per cent.`);
     }
     const [product, room] = [new Decimal(dto.productC), new Decimal(dto.roomC)];
     if (room.lessThan(-40) || room.greaterThan(50)) {
-      throw notValid('The dew point is reckoned for rooms between −40 and 50 °C.');
+      throw notValid(say`The dew point is reckoned for rooms between −40 and 50 °C.`);
     }
     return {
       dewPointC: dewPointC(room, humidity).toFixed(2),
@@ -110,11 +112,11 @@ const viewOf = (itemId: string, { product, isMakers, curve }: CurveInForce): Tem
 const checkCurve = (dto: TemperingCurveDto): void => {
   const windows = [dto.melt, dto.cool, dto.work].flatMap((window) => window ?? []);
   if (windows.length > 0 && (!dto.melt || !dto.work)) {
-    throw notValid('State at least the windows for melting and for working, or none of them.');
+    throw notValid(say`State at least the windows for melting and for working, or none of them.`);
   }
   const isWrong = ({ lowC, highC }: TempWindowDto): boolean =>
     new Decimal(lowC).greaterThan(highC) || new Decimal(highC).greaterThan(100);
   if (windows.some(isWrong)) {
-    throw notValid('A window goes from its lower to its higher temperature, up to 100 °C.');
+    throw notValid(say`A window goes from its lower to its higher temperature, up to 100 °C.`);
   }
 };

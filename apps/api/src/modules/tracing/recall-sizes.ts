@@ -5,6 +5,7 @@ import { orRefuse } from '../../platform/problems';
 import type { RecallSizesQuery, RecallSizesView, RecallSizeView } from './recall-sizes.dto';
 import { loadDetailedSubgraph, type Subgraph } from './subgraph';
 import type { DetailRows } from './subgraph.rows';
+import { say } from '../../domain/words/say';
 
 const MOST_LOTS = 1000;
 const DAYS = 120;
@@ -86,7 +87,7 @@ export const recallSizesOf = async (
     askedAt: now.toISOString(),
     leftOut:
       found.length > MOST_LOTS
-        ? `Only the latest ${String(MOST_LOTS)} lots are shown. Ask for fewer days or one item.`
+        ? say`Only the latest ${MOST_LOTS} lots are shown. Ask for fewer days or one item.`
         : null,
     sizes: recallSizes(graph, codes, sentOut(subgraph), stillHere(subgraph)).map((size) =>
       sizeView(subgraph, numberOf, originOf, size),

@@ -1,9 +1,10 @@
 import { Temporal } from 'temporal-polyfill';
+import { say, type Sentence } from '../../domain/words/say';
 
 /** The lots that a trace starts from, and in words how they were found. */
 export interface Roots {
   readonly ids: readonly string[];
-  readonly because: string;
+  readonly because: Sentence;
 }
 
 export interface Window {
@@ -18,5 +19,5 @@ export interface Window {
 export const utc = (instant: string): string =>
   Temporal.Instant.from(instant).toString({ fractionalSecondDigits: 3 });
 
-export const count = (ids: readonly string[]): string =>
-  ids.length === 1 ? '1 lot' : `${String(ids.length)} lots`;
+export const count = (ids: readonly string[]): Sentence =>
+  ids.length === 1 ? say`1 lot` : say`${ids.length} lots`;

@@ -3,18 +3,19 @@ import { orNotFound } from '../../platform/problems';
 import { count, type Roots, type Window } from './roots-kept';
 import * as find from './roots.queries';
 import * as kept from './roots-of-place.queries';
+import { named, say, sentences, type Sentence } from '../../domain/words/say';
 
 /** What was kept in a place at any moment of a window. */
 export const rootsOfPlace = async (tx: Tx, id: string, window: Window): Promise<Roots> => {
   const place = orNotFound(await find.placeById(tx, id), 'place', id);
   const { ids, withoutPlace } = await kept.keptInPlace(tx, id, window.from, window.to);
   const moment = await find.momentsOf(tx);
-  const when = `from ${moment(window.from)} to ${moment(window.to)}`;
+  const when = say`from ${moment(window.from)} to ${moment(window.to)}`;
   const unknown =
     withoutPlace === 0
       ? ''
-      : `; of ${String(withoutPlace)} more nobody recorded where they stood: they are not in it`;
-  return { ids, because: `${count(ids)} kept in ${place.name} ${when}${unknown}` };
+      : say`; of ${withoutPlace} more nobody recorded where they stood: they are not in it`;
+  return { ids, because: say`${count(ids)} kept in ${place.name} ${when}${unknown}` };
 };
 
 /**
@@ -24,20 +25,20 @@ export const rootsOfPlace = async (tx: Tx, id: string, window: Window): Promise<
 export const rootsOfReading = async (tx: Tx, id: string, now: string): Promise<Roots> => {
   const reading = orNotFound(await kept.readingById(tx, id), 'reading', id);
   const moment = await find.momentsOf(tx);
-  const what = `${reading.measure} ${reading.value.toString()} (${reading.verdict})`;
-  const because = (of: string): string =>
-    `${of}: reading ${what} at ${moment(reading.at.toISOString())}`;
-  if (reading.lotId !== null) return { ids: [reading.lotId], because: because('its lot') };
+  const what = say`${named(reading.measure)} ${reading.value.toString()} (${named(reading.verdict)})`;
+  const because = (of: Sentence): Sentence =>
+    say`${of}: reading ${what} at ${moment(reading.at.toISOString())}`;
+  if (reading.lotId !== null) return { ids: [reading.lotId], because: because(say`its lot`) };
   if (reading.batchId !== null) {
     const ids = await find.madeByBatches(tx, [reading.batchId]);
-    return { ids, because: because(`${count(ids)} of its batch`) };
+    return { ids, because: because(say`${count(ids)} of its batch`) };
   }
   if (reading.deliveryLineId !== null) {
     const ids = await find.lotsOfDeliveryLine(tx, reading.deliveryLineId);
-    return { ids, because: because('its delivery') };
+    return { ids, because: because(say`its delivery`) };
   }
   const { placeId, measure, at } = reading;
   const around = await kept.soundReadingsAround(tx, { placeId: placeId ?? '', measure, at }, now);
   const roots = await rootsOfPlace(tx, placeId ?? '', around);
-  return { ids: roots.ids, because: `${because('its place')}; ${roots.because}` };
+  return { ids: roots.ids, because: sentences([because(say`its place`), roots.because], '; ') };
 };

@@ -6,6 +6,7 @@ import { orNotFound, ProblemError } from '../../platform/problems';
 import * as find from './roots.queries';
 import { count, type Roots, utc, type Window } from './roots-kept';
 import { rootsOfPlace } from './roots-of-place';
+import { named, say, sentences } from '../../domain/words/say';
 
 /** Everything in the mould since it was last found sound, up to when it was found sound again. */
 export const rootsOfMould = async (tx: Tx, tag: string, at: string): Promise<Roots> => {
@@ -20,9 +21,9 @@ export const rootsOfMould = async (tx: Tx, tag: string, at: string): Promise<Roo
     scope.uses.map((use) => use.batch),
   );
   const moment = await find.momentsOf(tx);
-  const since = scope.soundAt === undefined ? 'its first use' : moment(scope.soundAt);
-  const until = scope.soundAgainAt === undefined ? '' : ` until ${moment(scope.soundAgainAt)}`;
-  return { ids, because: `${count(ids)} cast in mould ${tag} since ${since}${until}` };
+  const since = scope.soundAt === undefined ? say`its first use` : moment(scope.soundAt);
+  const until = scope.soundAgainAt === undefined ? '' : say` until ${moment(scope.soundAgainAt)}`;
+  return { ids, because: say`${count(ids)} cast in mould ${tag} since ${since}${until}` };
 };
 
 /** The lots that stood in a tank during a window; heels carry the trace to what was behind them. */
@@ -45,11 +46,11 @@ export const rootsOfTank = async (tx: Tx, id: string, window: Window): Promise<R
   ];
   const scope = tankScope(events, utc(window.from), utc(window.to));
   const moment = await find.momentsOf(tx);
-  const since = scope.since === undefined ? '' : `; in its chain since ${moment(scope.since)}`;
-  const when = `from ${moment(window.from)} to ${moment(window.to)}`;
+  const since = scope.since === undefined ? '' : say`; in its chain since ${moment(scope.since)}`;
+  const when = say`from ${moment(window.from)} to ${moment(window.to)}`;
   return {
     ids: scope.tankLots,
-    because: `${count(scope.tankLots)} in tank ${tank.name} ${when}${since}`,
+    because: say`${count(scope.tankLots)} in tank ${tank.name} ${when}${since}`,
   };
 };
 
@@ -63,11 +64,11 @@ export const rootsOfText = async (tx: Tx, text: string, now: string): Promise<Ro
       return byLotCode(tx, read.lotCode);
     case 'batch': {
       const ids = await find.madeByBatchCode(tx, read.code);
-      return { ids, because: `${count(ids)} made by batch ${read.code}` };
+      return { ids, because: say`${count(ids)} made by batch ${read.code}` };
     }
     case 'dispatch': {
       const ids = await find.sentWith(tx, read.code);
-      return { ids, because: `${count(ids)} sent with ${read.code}` };
+      return { ids, because: say`${count(ids)} sent with ${read.code}` };
     }
     case 'mould':
       return rootsOfMould(tx, read.code, now);
@@ -82,18 +83,18 @@ export const rootsOfText = async (tx: Tx, text: string, now: string): Promise<Ro
     case 'supplier': {
       const { lotCode = '' } = read.facts;
       const ids = await find.bySupplierLotCode(tx, lotCode);
-      return { ids, because: `${count(ids)} received under the supplier's lot ${lotCode}` };
+      return { ids, because: say`${count(ids)} received under the supplier's lot ${lotCode}` };
     }
     default: {
       const ids = await find.byAnyCode(tx, text);
-      if (ids.length > 0) return { ids, because: `${count(ids)} under the code ${text}` };
+      if (ids.length > 0) return { ids, because: say`${count(ids)} under the code ${text}` };
       if ((await find.mouldWithHistory(tx, text.trim())) !== null)
         return rootsOfMould(tx, text.trim(), now);
       throw new ProblemError(
         'not-traceable',
         404,
-        'Nothing to trace',
-        `Nothing here has the code "${text.slice(0, 60)}". Check it, or search for a smudged code.`,
+        say`Nothing to trace`,
+        say`Nothing here has the code "${text.slice(0, 60)}". Check it, or search for a smudged code.`,
       );
     }
   }
@@ -101,7 +102,7 @@ export const rootsOfText = async (tx: Tx, text: string, now: string): Promise<Ro
 
 export const byLotCode = async (tx: Tx, code: string): Promise<Roots> => {
   const lot = orNotFound(await find.lotByCode(tx, code), 'lot', code);
-  return { ids: [lot.id], because: `lot ${code}` };
+  return { ids: [lot.id], because: say`lot ${code}` };
 };
 
 type Simple =
@@ -114,8 +115,14 @@ export const rootsById = async (tx: Tx, kind: Simple, id: string, at: string): P
     const each: Roots[] = [];
     for (const tag of tags) each.push(await rootsOfMould(tx, tag, at));
     const ids = [...new Set(each.flatMap((roots) => roots.ids))];
-    return { ids, because: each.map((roots) => roots.because).join('; ') };
+    return {
+      ids,
+      because: sentences(
+        each.map((roots) => roots.because),
+        '; ',
+      ),
+    };
   }
   const ids = await find.lotsOf(tx, kind, id);
-  return { ids, because: `${count(ids)} of the ${kind.replace('-', ' ')}` };
+  return { ids, because: say`${count(ids)} of the ${named(kind.replace('-', ' '))}` };
 };

@@ -16,6 +16,7 @@ import { loadDetailedSubgraph } from './subgraph';
 import type { Direction } from './subgraph.queries';
 import type { TraceStartQuery, TraceView } from './trace.dto';
 import { traceView } from './trace.view';
+import { say } from '../../domain/words/say';
 
 @Injectable()
 export class TracingService {
@@ -104,8 +105,8 @@ const required = (value: string | undefined, name: string): string => {
   throw new ProblemError(
     'malformed',
     400,
-    'Something is missing',
-    `This kind of trace needs "${name}" in the address.`,
+    say`Something is missing`,
+    say`This kind of trace needs "${name}" in the address.`,
   );
 };
 

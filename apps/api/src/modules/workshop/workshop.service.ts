@@ -18,6 +18,7 @@ import type {
   VatRateView,
   WorkshopView,
 } from './workshop.dto';
+import { say } from '../../domain/words/say';
 
 /** What a new database starts with until the owner says otherwise. */
 const newWorkshop = {
@@ -70,7 +71,7 @@ const refuseUnknownTimeZone = (timeZone: string | undefined): void => {
   } catch {
     throw new RefusalError({
       code: 'not-valid',
-      detail: `"${timeZone}" is not a time zone. Use a name as Europe/Brussels or America/New_York.`,
+      detail: say`"${timeZone}" is not a time zone. Use a name as Europe/Brussels or America/New_York.`,
     });
   }
 };

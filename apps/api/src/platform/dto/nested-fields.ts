@@ -2,6 +2,8 @@ import { applyDecorators, type Type as Class } from '@nestjs/common';
 import { Type } from 'class-transformer';
 import { ArrayMaxSize, ArrayMinSize, IsArray, IsObject, ValidateNested } from 'class-validator';
 import { documented, type FieldOptions, presence } from './text-fields';
+import { BOUND, FIELD } from './field-words';
+import { say } from '../../domain/words/say';
 
 export const Nested = (dto: () => Class<object>, options: FieldOptions = {}): PropertyDecorator =>
   applyDecorators(
@@ -9,7 +11,7 @@ export const Nested = (dto: () => Class<object>, options: FieldOptions = {}): Pr
     documented(options, { type: () => dto() }),
     ...presence(options),
     Type(dto),
-    IsObject({ message: '$property must be an object' }),
+    IsObject({ message: say`${FIELD} must be an object` }),
     ValidateNested(),
   );
 
@@ -23,11 +25,11 @@ export const ListOf = (dto: () => Class<object>, options: ListOptions = {}): Pro
     documented(options, { type: () => dto(), isArray: true }),
     ...presence(options),
     Type(dto),
-    IsArray({ message: '$property must be a list' }),
-    ArrayMaxSize(options.max ?? 500, { message: '$property has more than $constraint1 entries' }),
+    IsArray({ message: say`${FIELD} must be a list` }),
+    ArrayMaxSize(options.max ?? 500, { message: say`${FIELD} has more than ${BOUND} entries` }),
     ...(options.min === undefined
       ? []
-      : [ArrayMinSize(options.min, { message: '$property needs at least $constraint1 entry' })]),
+      : [ArrayMinSize(options.min, { message: say`${FIELD} needs at least ${BOUND} entry` })]),
     ValidateNested({ each: true }),
   );
 
@@ -36,7 +38,7 @@ export const JsonObject = (options: FieldOptions = {}): PropertyDecorator =>
   applyDecorators(
     documented(options, { type: 'object', additionalProperties: true }),
     ...presence(options),
-    IsObject({ message: '$property must be an object' }),
+    IsObject({ message: say`${FIELD} must be an object` }),
   );
 
 /** A free JSON list, checked by the domain's own validator. */
@@ -44,6 +46,6 @@ export const JsonList = (options: FieldOptions = {}): PropertyDecorator =>
   applyDecorators(
     documented(options, { type: 'array', items: { type: 'object', additionalProperties: true } }),
     ...presence(options),
-    IsArray({ message: '$property must be a list' }),
-    ArrayMaxSize(500),
+    IsArray({ message: say`${FIELD} must be a list` }),
+    ArrayMaxSize(500, { message: say`${FIELD} has more than ${BOUND} entries` }),
   );

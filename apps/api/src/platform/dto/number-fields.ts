@@ -14,6 +14,8 @@ import {
 import type { ValidatorConstraintInterface } from 'class-validator';
 import { Temporal } from 'temporal-polyfill';
 import { documented, type FieldOptions, presence } from './text-fields';
+import { BOUND, FIELD } from './field-words';
+import { say } from '../../domain/words/say';
 
 export interface DecimalOptions extends FieldOptions {
   /** Digits after the point. */
@@ -36,10 +38,10 @@ export const DecimalText = (options: DecimalOptions = {}): PropertyDecorator => 
     documented(options, { type: String, format: 'decimal', pattern: pattern.source }),
     ...presence(options),
     Matches(pattern, {
-      message: `$property must be a decimal number as text, as "12.5", with at most ${String(places)} decimals`,
+      message: say`${FIELD} must be a decimal number as text, as "12.5", with at most ${places} decimals`,
     }),
     ...(options.positive === true
-      ? [Matches(/[1-9]/, { message: '$property must be more than 0' })]
+      ? [Matches(/[1-9]/, { message: say`${FIELD} must be more than 0` })]
       : []),
   );
 };
@@ -69,7 +71,7 @@ class IsDay implements ValidatorConstraintInterface {
     }
   }
   defaultMessage(): string {
-    return '$property must be a day of the calendar, as 2026-11-25';
+    return say`${FIELD} must be a day of the calendar, as 2026-11-25`;
   }
 }
 
@@ -92,7 +94,7 @@ class IsInstant implements ValidatorConstraintInterface {
     }
   }
   defaultMessage(): string {
-    return '$property must be an instant with its offset, as 2026-11-25T08:30:00+01:00';
+    return say`${FIELD} must be an instant with its offset, as 2026-11-25T08:30:00+01:00`;
   }
 }
 
@@ -125,9 +127,9 @@ export const Whole = (options: WholeOptions = {}): PropertyDecorator =>
         ]
       : []),
     ...presence(options),
-    IsInt({ message: '$property must be a whole number' }),
-    Min(options.min ?? 0, { message: '$property must not be below $constraint1' }),
-    Max(options.max ?? 1e9, { message: '$property must not be above $constraint1' }),
+    IsInt({ message: say`${FIELD} must be a whole number` }),
+    Min(options.min ?? 0, { message: say`${FIELD} must not be below ${BOUND}` }),
+    Max(options.max ?? 1e9, { message: say`${FIELD} must not be above ${BOUND}` }),
   );
 
 export const Flag = (
@@ -143,16 +145,16 @@ export const Flag = (
         ]
       : []),
     ...presence(options),
-    IsBoolean({ message: '$property must be true or false' }),
+    IsBoolean({ message: say`${FIELD} must be true or false` }),
   );
 
 export const Wholes = (options: WholeOptions = {}): PropertyDecorator =>
   applyDecorators(
     documented(options, { type: 'integer', isArray: true }),
     ...presence(options),
-    Max(options.max ?? 1e9, { each: true, message: 'each of $property is $constraint1 at most' }),
-    Min(options.min ?? 0, { each: true, message: 'each of $property is $constraint1 at least' }),
-    IsInt({ each: true, message: '$property must be a list of whole numbers' }),
-    ArrayMaxSize(1000, { message: '$property has more than $constraint1 entries' }),
-    IsArray({ message: '$property must be a list' }),
+    Max(options.max ?? 1e9, { each: true, message: say`each of ${FIELD} is ${BOUND} at most` }),
+    Min(options.min ?? 0, { each: true, message: say`each of ${FIELD} is ${BOUND} at least` }),
+    IsInt({ each: true, message: say`${FIELD} must be a list of whole numbers` }),
+    ArrayMaxSize(1000, { message: say`${FIELD} has more than ${BOUND} entries` }),
+    IsArray({ message: say`${FIELD} must be a list` }),
   );

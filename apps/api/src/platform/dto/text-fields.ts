@@ -14,6 +14,8 @@ import {
   MinLength,
   ValidateIf,
 } from 'class-validator';
+import { BOUND, FIELD } from './field-words';
+import { say } from '../../domain/words/say';
 
 /**
  * The service's field decorators: each both checks what comes in and documents it in OpenAPI, so
@@ -51,6 +53,8 @@ export const documented = (
     ...rest,
   });
 
+const TOO_MANY = say`${FIELD} has more than ${BOUND} entries`;
+
 const tidy = ({ value }: { value: unknown }): unknown =>
   typeof value === 'string' ? value.normalize('NFC').trim() : value;
 
@@ -66,13 +70,13 @@ export const Text = (options: TextOptions = {}): PropertyDecorator =>
     documented(options, { type: String, maxLength: options.max ?? 200 }),
     Transform(tidy),
     ...presence(options),
-    IsString({ message: '$property must be text' }),
-    ...(options.empty === true ? [] : [IsNotEmpty({ message: '$property must not be empty' })]),
+    IsString({ message: say`${FIELD} must be text` }),
+    ...(options.empty === true ? [] : [IsNotEmpty({ message: say`${FIELD} must not be empty` })]),
     ...(options.min === undefined
       ? []
-      : [MinLength(options.min, { message: '$property needs $constraint1 characters' })]),
-    MaxLength(options.max ?? 200, { message: '$property is longer than $constraint1 characters' }),
-    Matches(PLAIN, { message: '$property must not hold control characters' }),
+      : [MinLength(options.min, { message: say`${FIELD} needs ${BOUND} characters` })]),
+    MaxLength(options.max ?? 200, { message: say`${FIELD} is longer than ${BOUND} characters` }),
+    Matches(PLAIN, { message: say`${FIELD} must not hold control characters` }),
   );
 
 export const Texts = (
@@ -81,18 +85,21 @@ export const Texts = (
   applyDecorators(
     documented(options, { type: [String], maxItems: options.maxItems ?? 20 }),
     ...presence(options),
-    IsArray({ message: '$property must be a list' }),
-    ArrayMaxSize(options.maxItems ?? 20),
-    IsString({ each: true, message: '$property must be a list of texts' }),
-    MaxLength(options.max ?? 200, { each: true }),
-    Matches(PLAIN, { each: true, message: '$property must not hold control characters' }),
+    IsArray({ message: say`${FIELD} must be a list` }),
+    ArrayMaxSize(options.maxItems ?? 20, { message: TOO_MANY }),
+    IsString({ each: true, message: say`${FIELD} must be a list of texts` }),
+    MaxLength(options.max ?? 200, {
+      each: true,
+      message: say`each of ${FIELD} has at most ${BOUND} characters`,
+    }),
+    Matches(PLAIN, { each: true, message: say`${FIELD} must not hold control characters` }),
   );
 
 export const Id = (options: FieldOptions = {}): PropertyDecorator =>
   applyDecorators(
     documented(options, { type: String, format: 'uuid' }),
     ...presence(options),
-    IsUUID('all', { message: '$property must be an id (UUID)' }),
+    IsUUID('all', { message: say`${FIELD} must be an id (UUID)` }),
   );
 
 export const Ids = (
@@ -101,16 +108,16 @@ export const Ids = (
   applyDecorators(
     documented(options, { type: [String], format: 'uuid' }),
     ...presence(options),
-    IsArray({ message: '$property must be a list' }),
-    ArrayMaxSize(options.maxItems ?? 500),
-    IsUUID('all', { each: true, message: '$property must be a list of ids (UUID)' }),
+    IsArray({ message: say`${FIELD} must be a list` }),
+    ArrayMaxSize(options.maxItems ?? 500, { message: TOO_MANY }),
+    IsUUID('all', { each: true, message: say`${FIELD} must be a list of ids (UUID)` }),
   );
 
 export const Choice = (choices: readonly string[], options: FieldOptions = {}): PropertyDecorator =>
   applyDecorators(
     documented(options, { enum: [...choices] }),
     ...presence(options),
-    IsIn([...choices], { message: `$property must be one of: ${choices.join(', ')}` }),
+    IsIn([...choices], { message: say`${FIELD} must be one of: ${choices.join(', ')}` }),
   );
 
 export const Choices = (
@@ -120,9 +127,9 @@ export const Choices = (
   applyDecorators(
     documented(options, { enum: [...choices], isArray: true }),
     ...presence(options),
-    IsArray({ message: '$property must be a list' }),
+    IsArray({ message: say`${FIELD} must be a list` }),
     IsIn([...choices], {
       each: true,
-      message: `each of $property must be one of: ${choices.join(', ')}`,
+      message: say`each of ${FIELD} must be one of: ${choices.join(', ')}`,
     }),
   );

@@ -13,6 +13,7 @@ import type { Observable } from 'rxjs';
 import { ProblemError } from '../problems/problem-error';
 import { setClaim } from '../requests/request-context';
 import { BOOKS } from './books.decorator';
+import { say } from '../../domain/words/say';
 
 const KEY = /^[\x21-\x7e]{8,200}$/;
 
@@ -29,9 +30,8 @@ export class IdempotencyInterceptor implements NestInterceptor {
       throw new ProblemError(
         'idempotency-key-required',
         400,
-        'Idempotency-Key missing',
-        'Send an Idempotency-Key header of 8 to 200 printable characters, new for each booking, ' +
-          'so that a repeated request is booked once.',
+        say`Idempotency-Key missing`,
+        say`Send an Idempotency-Key header of 8 to 200 printable characters, new for each booking, so that a repeated request is booked once.`,
       );
     }
     if (books && key !== undefined) {

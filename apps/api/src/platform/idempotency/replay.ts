@@ -1,6 +1,7 @@
 import type { Tx } from '../database/prisma';
 import { RefusalError } from '../problems/refusal-error';
 import type { IdempotencyClaim } from '../requests/request-context';
+import { say } from '../../domain/words/say';
 
 interface Stored {
   readonly userId: string;
@@ -31,7 +32,7 @@ export const findReplay = async (
   if (!same) {
     throw new RefusalError({
       code: 'idempotency-key-reused',
-      detail: 'This Idempotency-Key was used for another request. Send a new key.',
+      detail: say`This Idempotency-Key was used for another request. Send a new key.`,
     });
   }
   return earlier.body;

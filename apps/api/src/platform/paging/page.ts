@@ -2,21 +2,23 @@ import type { Type } from '@nestjs/common';
 import { ApiProperty } from '@nestjs/swagger';
 import { Transform } from 'class-transformer';
 import { IsInt, IsOptional, Max, MaxLength, Min } from 'class-validator';
+import { BOUND, FIELD } from '../dto/field-words';
 import { ProblemError } from '../problems/problem-error';
+import { say } from '../../domain/words/say';
 
 /** `?limit=&after=` of every list. */
 export class PageQuery {
   @ApiProperty({ required: false, minimum: 1, maximum: 500, default: 50 })
   @IsOptional()
   @Transform(({ value }: { value: unknown }) => (typeof value === 'string' ? Number(value) : value))
-  @IsInt({ message: 'limit must be a whole number' })
-  @Min(1)
-  @Max(500)
+  @IsInt({ message: say`${FIELD} must be a whole number` })
+  @Min(1, { message: say`${FIELD} must not be below ${BOUND}` })
+  @Max(500, { message: say`${FIELD} must not be above ${BOUND}` })
   limit?: number;
 
   @ApiProperty({ required: false, description: '`next` of the page before' })
   @IsOptional()
-  @MaxLength(400)
+  @MaxLength(400, { message: say`${FIELD} is longer than ${BOUND} characters` })
   after?: string;
 }
 
@@ -65,8 +67,8 @@ export const decodeCursor = (text: string | undefined, length: number): string[]
   throw new ProblemError(
     'cursor-not-valid',
     400,
-    'Not a page of this list',
-    'Leave "after" out to start again from the first page.',
+    say`Not a page of this list`,
+    say`Leave "after" out to start again from the first page.`,
   );
 };
 

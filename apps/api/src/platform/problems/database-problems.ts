@@ -1,12 +1,14 @@
 import { isDatabaseAway } from '../database/away';
 import { serverMessageOf, sqlStateOf } from '../database/conflicts';
+import { databaseWords } from './database-words';
 import { type Problem, problemType } from './problem';
+import { say, type Sentence } from '../../domain/words/say';
 
 interface Row {
   readonly slug: string;
   readonly status: number;
-  readonly title: string;
-  readonly detail?: string;
+  readonly title: Sentence;
+  readonly detail?: Sentence;
 }
 
 /**
@@ -14,59 +16,56 @@ interface Row {
  * row here is reached when two requests cross, or when a rule is only in the database.
  */
 const rows: Readonly<Record<string, Row>> = {
-  BL001: { slug: 'append-only', status: 409, title: 'Entries are never changed' },
-  BL002: { slug: 'ledger-only', status: 409, title: 'Only a booking changes stock' },
-  BL003: { slug: 'frozen', status: 409, title: 'It is in use and never changes' },
-  BL004: { slug: 'lot-not-usable', status: 409, title: 'This lot may not be used' },
-  BL005: { slug: 'batch-does-not-balance', status: 422, title: 'The batch does not balance' },
-  BL006: { slug: 'circle', status: 409, title: 'A lot would be its own ancestor' },
-  BL007: { slug: 'wrong-state', status: 409, title: 'Not possible in this state' },
-  BL008: { slug: 'not-the-opposite', status: 422, title: 'Not the exact opposite entry' },
-  BL009: { slug: 'allergen-unknown', status: 409, title: 'An allergen is not known' },
-  BL010: { slug: 'lot-reserved', status: 409, title: 'Reserved for another batch' },
+  BL001: { slug: 'append-only', status: 409, title: say`Entries are never changed` },
+  BL002: { slug: 'ledger-only', status: 409, title: say`Only a booking changes stock` },
+  BL003: { slug: 'frozen', status: 409, title: say`It is in use and never changes` },
+  BL004: { slug: 'lot-not-usable', status: 409, title: say`This lot may not be used` },
+  BL005: { slug: 'batch-does-not-balance', status: 422, title: say`The batch does not balance` },
+  BL006: { slug: 'circle', status: 409, title: say`A lot would be its own ancestor` },
+  BL007: { slug: 'wrong-state', status: 409, title: say`Not possible in this state` },
+  BL008: { slug: 'not-the-opposite', status: 422, title: say`Not the exact opposite entry` },
+  BL009: { slug: 'allergen-unknown', status: 409, title: say`An allergen is not known` },
+  BL010: { slug: 'lot-reserved', status: 409, title: say`Reserved for another batch` },
   '23505': {
     slug: 'already-exists',
     status: 409,
-    title: 'There is one already',
-    detail: 'Something with this name, code or number exists already. Choose another.',
+    title: say`There is one already`,
+    detail: say`Something with this name, code or number exists already. Choose another.`,
   },
   '23503': {
     slug: 'not-found',
     status: 409,
-    title: 'Refers to something that is not there',
-    detail: 'The request names something that does not exist here. Look it up and try again.',
+    title: say`Refers to something that is not there`,
+    detail: say`The request names something that does not exist here. Look it up and try again.`,
   },
   '23514': {
     slug: 'not-valid',
     status: 422,
-    title: 'Against a rule',
-    detail: 'A value is outside what the workshop allows. Check quantities, dates and kinds.',
+    title: say`Against a rule`,
+    detail: say`A value is outside what the workshop allows. Check quantities, dates and kinds.`,
   },
   '22003': {
     slug: 'not-valid',
     status: 422,
-    title: 'Number too large',
-    detail: 'A quantity or an amount is larger than the books can hold.',
+    title: say`Number too large`,
+    detail: say`A quantity or an amount is larger than the books can hold.`,
   },
   '40001': {
     slug: 'busy',
     status: 409,
-    title: 'Someone else was quicker',
-    detail: 'Other bookings touched the same lots again and again. Nothing was booked; try again.',
+    title: say`Someone else was quicker`,
+    detail: say`Other bookings touched the same lots again and again. Nothing was booked; try again.`,
   },
 };
 
-const onHandDetail =
-  'There is not enough left of this lot. Look at what is on hand and take less, or another lot.';
+const onHandDetail = say`There is not enough left of this lot. Look at what is on hand and take less, or another lot.`;
 
 /** Honest about what is not known: a commit may have been stored before the connection was lost. */
 const away: Problem = {
   type: problemType('database-away'),
-  title: 'The database does not answer',
+  title: say`The database does not answer`,
   status: 503,
-  detail:
-    'The database does not answer at the moment. It is not known whether this was booked: send it ' +
-    'again under the same Idempotency-Key, and it is booked once.',
+  detail: say`The database does not answer at the moment. It is not known whether this was booked: send it again under the same Idempotency-Key, and it is booked once.`,
 };
 
 export const problemOfDatabase = (error: unknown): Problem | undefined => {
@@ -78,7 +77,7 @@ export const problemOfDatabase = (error: unknown): Problem | undefined => {
   if (words.includes('lot_on_hand')) {
     return {
       type: problemType('not-enough-on-hand'),
-      title: 'Not enough on hand',
+      title: say`Not enough on hand`,
       status: 409,
       detail: onHandDetail,
     };
@@ -87,6 +86,6 @@ export const problemOfDatabase = (error: unknown): Problem | undefined => {
     type: problemType(row.slug),
     title: row.title,
     status: row.status,
-    detail: row.detail ?? `${words.charAt(0).toUpperCase()}${words.slice(1)}.`,
+    detail: row.detail ?? databaseWords(words),
   };
 };

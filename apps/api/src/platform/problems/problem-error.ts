@@ -1,3 +1,4 @@
+import { inEnglish, type Sentence } from '../../domain/words/say';
 import type { FieldProblem } from './problem';
 
 /** A failure of the request itself, before any rule of the trade is asked. */
@@ -5,11 +6,11 @@ export class ProblemError extends Error {
   constructor(
     readonly slug: string,
     readonly status: number,
-    readonly title: string,
-    readonly detail: string,
+    readonly title: Sentence,
+    readonly detail: Sentence,
     readonly errors?: readonly FieldProblem[],
   ) {
-    super(detail);
+    super(inEnglish(detail));
     this.name = 'ProblemError';
   }
 }

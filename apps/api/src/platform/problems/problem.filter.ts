@@ -5,22 +5,25 @@ import {
   HttpException,
   Logger,
 } from '@nestjs/common';
-import type { Response } from 'express';
+import type { Request, Response } from 'express';
+import { languageOf, markLanguage } from '../language/reader-language';
+import { spoken } from '../language/spoken';
 import { problemOfDatabase } from './database-problems';
 import { type Problem, problemType } from './problem';
 import { ProblemError } from './problem-error';
 import { problemTable } from './problem-table';
 import { RefusalError } from './refusal-error';
+import { say } from '../../domain/words/say';
 
 const httpTitles: Readonly<Record<number, [string, string, string]>> = {
-  400: ['malformed', 'Malformed request', 'The request could not be read. Check its format.'],
-  401: ['not-signed-in', 'Not signed in', 'Sign in and try again.'],
-  403: ['not-allowed', 'Not allowed', 'Your role does not allow this. Ask the owner.'],
-  404: ['no-such-page', 'Not found', 'There is nothing at this address.'],
-  405: ['no-such-page', 'Not possible here', 'This address does not take such a request.'],
-  413: ['too-large', 'Too large', 'What was sent is too large.'],
-  415: ['wrong-format', 'Wrong format', 'Send JSON with Content-Type: application/json.'],
-  429: ['too-many-tries', 'Too many tries', 'Wait a minute and try again.'],
+  400: ['malformed', say`Malformed request`, say`The request could not be read. Check its format.`],
+  401: ['not-signed-in', say`Not signed in`, say`Sign in and try again.`],
+  403: ['not-allowed', say`Not allowed`, say`Your role does not allow this. Ask the owner.`],
+  404: ['no-such-page', say`Not found`, say`There is nothing at this address.`],
+  405: ['no-such-page', say`Not possible here`, say`This address does not take such a request.`],
+  413: ['too-large', say`Too large`, say`What was sent is too large.`],
+  415: ['wrong-format', say`Wrong format`, say`Send JSON with Content-Type: application/json.`],
+  429: ['too-many-tries', say`Too many tries`, say`Wait a minute and try again.`],
 };
 
 /** Body parsers and such throw plain errors that carry an HTTP status. */
@@ -61,25 +64,28 @@ export class ProblemFilter implements ExceptionFilter {
   private readonly logger = new Logger('problem');
 
   catch(error: unknown, host: ArgumentsHost): void {
-    const response = host.switchToHttp().getResponse<Response>();
+    const http = host.switchToHttp();
+    const response = http.getResponse<Response>();
     const problem = problemOf(error) ?? this.unexpected(error);
     if (response.headersSent) {
       response.destroy();
       return;
     }
+    const language = languageOf(http.getRequest<Request>());
+    markLanguage(response, language);
     response
       .status(problem.status)
       .header('Content-Type', 'application/problem+json; charset=utf-8')
-      .send(JSON.stringify(problem));
+      .send(JSON.stringify(spoken(problem, language)));
   }
 
   private unexpected(error: unknown): Problem {
     this.logger.error(error instanceof Error ? (error.stack ?? error.message) : String(error));
     return {
       type: problemType('fault'),
-      title: 'A fault in the service',
+      title: say`A fault in the service`,
       status: 500,
-      detail: 'Something went wrong in the service. Nothing was booked. The fault is in its log.',
+      detail: say`Something went wrong in the service. Nothing was booked. The fault is in its log.`,
     };
   }
 }

@@ -1,10 +1,11 @@
 import type { Refusal } from '../../domain/refusals';
 import type { Result } from '../../domain/refusals';
+import { inEnglish, named, say } from '../../domain/words/say';
 
 /** Carries a refusal out of a transaction, which rolls back, to the problem filter. */
 export class RefusalError extends Error {
   constructor(readonly refusal: Refusal) {
-    super(refusal.detail);
+    super(inEnglish(refusal.detail));
     this.name = 'RefusalError';
   }
 }
@@ -20,7 +21,7 @@ export const orNotFound = <T>(value: T | null | undefined, what: string, name: s
   if (value === null || value === undefined) {
     throw new RefusalError({
       code: 'not-found',
-      detail: `There is no ${what} "${name}" here. Check the code or look it up in the list.`,
+      detail: say`There is no ${named(what)} "${name}" here. Check the code or look it up in the list.`,
     });
   }
   return value;

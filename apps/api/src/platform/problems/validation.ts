@@ -1,6 +1,7 @@
 import { ValidationPipe, type ValidationError } from '@nestjs/common';
 import type { FieldProblem } from './problem';
 import { ProblemError } from './problem-error';
+import { say } from '../../domain/words/say';
 
 const pointerPart = (name: string): string => name.replaceAll('~', '~0').replaceAll('/', '~1');
 
@@ -9,7 +10,8 @@ export const fieldProblems = (errors: readonly ValidationError[], above = ''): F
     const pointer = `${above}/${pointerPart(error.property)}`;
     const own = Object.entries(error.constraints ?? {}).map(([rule, message]) => ({
       pointer,
-      message: rule === 'whitelistValidation' ? `${error.property} is not a known field` : message,
+      message:
+        rule === 'whitelistValidation' ? say`${error.property} is not a known field` : message,
     }));
     return [...own, ...fieldProblems(error.children ?? [], pointer)];
   });
@@ -27,8 +29,8 @@ export const validationPipe = (): ValidationPipe =>
       new ProblemError(
         'fields-not-valid',
         400,
-        'Some fields are not right',
-        'Put the fields right that are named under "errors" and send again. Nothing was booked.',
+        say`Some fields are not right`,
+        say`Put the fields right that are named under "errors" and send again. Nothing was booked.`,
         fieldProblems(errors),
       ),
   });

@@ -1,6 +1,7 @@
 import { createParamDecorator, type ExecutionContext } from '@nestjs/common';
 import type { Request } from 'express';
 import { ProblemError } from '../problems/problem-error';
+import { say } from '../../domain/words/say';
 
 /**
  * The version that the client last saw, from `If-Match: "3"`.
@@ -12,13 +13,13 @@ export const IfMatch = createParamDecorator((_: unknown, context: ExecutionConte
     throw new ProblemError(
       'if-match-required',
       428,
-      'If-Match missing',
-      'Send If-Match with the version that you last read, so that nobody is overwritten.',
+      say`If-Match missing`,
+      say`Send If-Match with the version that you last read, so that nobody is overwritten.`,
     );
   }
   const match = /^(?:W\/)?"?(\d{1,9})"?$/.exec(header.trim());
   if (match?.[1] === undefined) {
-    throw new ProblemError('malformed', 400, 'If-Match not readable', 'Send If-Match: "3".');
+    throw new ProblemError('malformed', 400, say`If-Match not readable`, say`Send If-Match: "3".`);
   }
   return Number(match[1]);
 });
