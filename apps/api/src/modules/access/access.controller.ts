@@ -59,7 +59,7 @@ export class SessionController {
   async whoAmI(@Req() request: Request): Promise<SessionView> {
     const session = await this.sessions.of(sessionTokenOf(request));
     if (session === undefined)
-      throw new ProblemError('not-signed-in', 401, say`Not signed in`, say``);
+      throw new ProblemError('not-signed-in', 401, say`Not signed in`, say`Sign in and try again.`);
     return sessionView(session);
   }
 
