@@ -1,5 +1,5 @@
-import { readFileSync } from 'node:fs';
 import ts from 'typescript';
+import type { SourceFile } from './source-tree';
 
 export interface SaidTemplate {
   readonly file: string;
@@ -30,20 +30,17 @@ const literalsIn = (node: ts.Expression | undefined): string[] => {
 };
 
 /** Every sentence and word that a source file says, by its English wording. */
-export const saidIn = (file: string): SaidTemplate[] => {
-  const source = ts.createSourceFile(
-    file,
-    readFileSync(file, 'utf8'),
-    ts.ScriptTarget.Latest,
-    true,
-  );
+export const saidIn = ({ path: file, text }: SourceFile): SaidTemplate[] => {
+  const namesWords = /import \{[^}]*\bnamed\b[^}]*\} from '[^']*\/say'/.test(text);
+  const source = ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true);
   const found: SaidTemplate[] = [];
   const visit = (node: ts.Node): void => {
     if (ts.isTaggedTemplateExpression(node) && node.tag.getText() === 'say') {
       found.push({ file, english: wordingOf(node.template) });
     }
     if (ts.isCallExpression(node)) {
-      const place = WORD_ARGUMENTS[node.expression.getText()];
+      const called = node.expression.getText();
+      const place = called === 'named' && !namesWords ? undefined : WORD_ARGUMENTS[called];
       const words = place === undefined ? [] : literalsIn(node.arguments[place]);
       found.push(...words.map((english) => ({ file, english })));
     }

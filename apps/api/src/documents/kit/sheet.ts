@@ -6,6 +6,7 @@ import { substituteSigns } from './printable';
 import { pageFurniture } from './sheet-furniture';
 import { BODY, MARGIN_MM } from './sheet-style';
 import { asRuns, type Run, type Words } from './words';
+import { inLanguage } from '../../domain/words/in-language';
 
 const FOOT_MM = 18;
 const RUNNING_HEAD_MM = 11;
@@ -46,8 +47,9 @@ export class Sheet {
   /** A paper must come out, so a sign that can't be printed is replaced, and the last page says so. */
   printable(words: Words): Run[] {
     return asRuns(words).map((run) => {
-      const text = substituteSigns(run.text);
-      if (text.includes('\u25A1') && !run.text.includes('\u25A1')) this.hasSubstitutes = true;
+      const said = inLanguage(run.text, this.context.language);
+      const text = substituteSigns(said);
+      if (text.includes('\u25A1') && !said.includes('\u25A1')) this.hasSubstitutes = true;
       return { ...run, text };
     });
   }

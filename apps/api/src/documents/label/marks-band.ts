@@ -6,6 +6,7 @@ import type { Run } from '../kit/words';
 import type { LabelType } from './label-type';
 import type { LabelSymbol } from './label-view';
 import { Stack } from '../kit/stack';
+import { say } from '../../domain/words/say';
 
 /** Words beside a symbol need at least this. */
 const LEAST_TEXT_MM = 24;
@@ -120,7 +121,7 @@ export const marksBand = (
   }
   for (const symbol of first !== undefined && !fitsBeside ? symbols : others) {
     const placed = at(symbol, stack.xMm, endMm + GAP_MM);
-    stack.noteTooWide(`the bar code (${symbol.kind})`, placed.widthMm);
+    stack.noteTooWide(say`the bar code (${symbol.kind})`, placed.widthMm);
     stack.marks.push(...placed.marks);
     endMm += placed.heightMm + GAP_MM;
   }

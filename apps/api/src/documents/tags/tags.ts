@@ -10,6 +10,7 @@ import type { PdfHead } from '../kit/pdf';
 import type { PaperLanguage, Translated } from '../kit/language';
 import { printOnStock, type Prints } from '../kit/print-on-stock';
 import { layTag, type Tag } from './tag';
+import { inLanguage } from '../../domain/words/in-language';
 
 /** What a lot's tag says. */
 export interface LotTagView {
@@ -83,7 +84,9 @@ const lotTag = (view: LotTagView, language: PaperLanguage): Tag => {
   const allergens =
     view.allergenNames.length === 0 ? [] : [`${words.contains}: ${view.allergenNames.join(', ')}`];
   const warnings = [
-    ...(view.holdReason === null ? [] : [`${words.hold}: ${view.holdReason}`]),
+    ...(view.holdReason === null
+      ? []
+      : [`${words.hold}: ${inLanguage(view.holdReason, language)}`]),
     ...(view.allergensUnknown ? [words.unknown] : []),
   ];
   return {

@@ -3,7 +3,7 @@ import { ok, refuse, type Result } from '../refusals/result';
 import type { ItemKind } from '../stock/usable';
 import type { Decimal } from '../units';
 import type { DispatchRefusal } from './refusals';
-import { named, say } from '../words/say';
+import { named, say, type Sentence } from '../words/say';
 
 export interface LotToSend {
   readonly code: string;
@@ -27,7 +27,7 @@ const lastDay = (lot: LotToSend): Temporal.PlainDate | null => {
   return bestBefore.until(useBy).sign < 0 ? useBy : bestBefore;
 };
 
-const days = (count: number): string => (count === 1 ? '1 day' : `${count} days`);
+const days = (count: number): Sentence => (count === 1 ? say`1 day` : say`${count} days`);
 
 /** Boxes and loose pieces are sold, with life enough left, or for a reason that a person states. */
 export const checkForSale = <L extends LotToSend>(

@@ -24,7 +24,7 @@ export interface LotOnHand {
 /** "120 g" or "12 pieces", for sentences. */
 export const quantityInWords = (quantity: Decimal, unit: StockUnit): string => {
   if (unit === 'g') return `${quantity.toFixed()} g`;
-  return quantity.equals(1) ? '1 piece' : `${quantity.toFixed()} pieces`;
+  return quantity.equals(1) ? say`1 piece` : say`${quantity.toFixed()} pieces`;
 };
 
 /** Pieces are whole, and nothing is taken or made in a quantity of nought. */
@@ -68,7 +68,7 @@ export const shareOf = (onHand: StockShare, quantity: Decimal): StockShare => {
 
 /** `shareOf`, after refusing what isn't there. */
 export const take = (lot: LotOnHand, quantity: Decimal): Result<StockShare, StockRefusal> => {
-  const checked = checkQuantity(`lot ${lot.code}`, lot.unit, quantity);
+  const checked = checkQuantity(say`lot ${lot.code}`, lot.unit, quantity);
   if (!checked.ok) return checked;
   if (quantity.greaterThan(lot.onHand.quantity)) {
     const left = quantityInWords(lot.onHand.quantity, lot.unit);

@@ -108,7 +108,7 @@ export class FinishService {
   ): Promise<void> {
     const losses = counted.lostPieces.flatMap(({ dto, quantity }, index) => {
       const massG = settled[counted.outputs.length + index]?.massG ?? new Decimal(0);
-      const note = `${quantity.toFixed()} pieces${dto.note === undefined ? '' : `: ${dto.note}`}`;
+      const note = say`${quantity.toFixed()} pieces${dto.note === undefined ? '' : `: ${dto.note}`}`;
       return massG.isZero() ? [] : [{ batchId, kind: dto.kind, massG, lotId: null, note }];
     });
     await bookLosses(tx, by, losses);

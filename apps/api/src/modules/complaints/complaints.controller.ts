@@ -23,7 +23,6 @@ import {
 } from '@nestjs/swagger';
 import { Books } from '../../platform/idempotency/books.decorator';
 import { type Page, PageOf } from '../../platform/paging/page';
-import { ProblemError } from '../../platform/problems';
 import { IfMatch } from '../../platform/requests/if-match';
 import { Allow, AllowReaders } from '../access';
 import { CommonCausesQuery, CommonCausesView } from './common-causes.dto';
@@ -37,7 +36,7 @@ import {
   RegisterComplaintDto,
 } from './complaints.dto';
 import { ComplaintsService } from './complaints.service';
-import { say } from '../../domain/words/say';
+import { noPhotograph } from './no-photograph';
 
 /** What the upload parser hands over, kept in memory. */
 interface ReceivedFile {
@@ -127,12 +126,7 @@ export class ComplaintsController {
     @UploadedFile() photo: ReceivedFile | undefined,
   ): Promise<ComplaintView> {
     if (photo === undefined) {
-      throw new ProblemError(
-        'malformed',
-        400,
-        say`No photograph`,
-        say`Send one file named "photo".`,
-      );
+      throw noPhotograph();
     }
     return this.complaints.addPhoto(code, photo.buffer, photo.originalname);
   }

@@ -6,6 +6,7 @@ import type { By } from '../../platform/database/transactions';
 import { writeJournal } from '../../platform/journal/journal';
 import { placeHolds } from '../stock';
 import type { TakeReadingDto } from './readings.dto';
+import { named, say } from '../../domain/words/say';
 
 interface Limits {
   readonly low: Decimal | null;
@@ -42,7 +43,7 @@ export const holdLotsOf = async (
     },
     select: { id: true, code: true },
   });
-  const reason = `${place.name}: ${reading.dto.measure} was ${reading.dto.value}`;
+  const reason = say`${place.name}: ${named(reading.dto.measure)} was ${reading.dto.value}`;
   await placeHolds(
     tx,
     by,

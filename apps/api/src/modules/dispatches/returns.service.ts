@@ -17,6 +17,7 @@ import {
   returnedByLine,
   showDispatch,
 } from './dispatches.repository';
+import { say } from '../../domain/words/say';
 
 type Line = DispatchRow['lines'][number];
 
@@ -94,9 +95,9 @@ export class ReturnsService {
     eventId: string,
   ): Prisma.MovementCreateManyInput[] {
     const found = dispatch.lines.find(({ lot }) => lot.code === dto.lotCode);
-    const line = orNotFound(found, `lot on dispatch ${dispatch.code}`, dto.lotCode);
+    const line = orNotFound(found, say`lot on dispatch ${dispatch.code}`, dto.lotCode);
     const unit = line.lot.unit === 'pc' ? 'pc' : 'g';
-    const asked = checkQuantity(`lot ${dto.lotCode}`, unit, new Decimal(dto.quantity));
+    const asked = checkQuantity(say`lot ${dto.lotCode}`, unit, new Decimal(dto.quantity));
     const out = stillOut(line, before.get(line.id));
     const quantity = orRefuse(checkReturn(dto.lotCode, out.quantity, orRefuse(asked)));
     const share = shareOf(out, quantity);

@@ -9,6 +9,7 @@ import { factsOfRow } from './facts-of-rows';
 import type { EventsQuery } from './exports.dto';
 import { LOT_COLUMNS, lotRegister, type LotRegisterRow } from './lot-register.queries';
 import { type FactRow, factsAfter } from './trace-facts.queries';
+import { inEnglish } from '../../domain/words/say';
 
 /** Rows of one page: the whole is never in memory. */
 const PAGE = 500;
@@ -30,7 +31,7 @@ export class ExportsService {
     let first = true;
     for await (const fact of this.facts(query)) {
       if (lots !== undefined && !touches(fact, lots)) continue;
-      yield `${first ? '' : ','}${JSON.stringify(epcisEvent(naming, fact))}`;
+      yield `${first ? '' : ','}${inEnglish(JSON.stringify(epcisEvent(naming, fact)))}`;
       first = false;
     }
     yield tail;

@@ -4,10 +4,11 @@ import type { LabelFinding } from '../../domain/label';
 import { roundTo } from '../../domain/units';
 import type { LotLabel } from './compose-for-lot';
 import type { ContactView, DeclarationView, FindingView } from './declarations.dto';
+import { named, say } from '../../domain/words/say';
 
 const sourceText = (source: ContactSource): string => {
   if (source.kind === 'shared_line') return source.line;
-  return `${source.itemName} (lot ${source.lotCode}, ${source.kind})`;
+  return say`${source.itemName} (lot ${source.lotCode}, ${named(source.kind)})`;
 };
 
 export const contactView = (assessment: ContactAssessment): ContactView => ({

@@ -66,11 +66,9 @@ export const decisionOf = ({ code, subject }: AcceptedDto) => ({ code, subject: 
 
 const keptBack = (label: LotLabel, accepted: Acceptances): RefusalError => {
   const open = blocking(label.findings, accepted);
-  return new RefusalError({
-    code: 'label-kept-back',
-    detail: sentences(open.map((finding) => finding.detail)),
-    facts: { lotCode: label.lot.code, findings: open.map(findingView) },
-  });
+  const detail = sentences(open.map((finding) => finding.detail));
+  const facts = { lotCode: label.lot.code, findings: open.map(findingView) };
+  return new RefusalError({ code: 'label-kept-back', detail, facts });
 };
 
 const labelsOf = (

@@ -1,13 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import { inForce } from '../../domain/calendar/in-force';
 import { designedCost, totalCost } from '../../domain/costing';
-import {
-  breakEvenUnits,
-  quote,
-  splitShown,
-  vatRateOn,
-  type PriceListKind,
-} from '../../domain/pricing';
+import type { PriceListKind } from '../../domain/pricing';
+import { breakEvenUnits, quote, splitShown, vatRateOn } from '../../domain/pricing';
 import { Decimal } from '../../domain/units';
 import type { Item } from '../../generated/prisma/client';
 import { moneyText } from '../../platform/database/decimals';
@@ -118,7 +113,7 @@ export class PricesService {
       const unitCost = orRefuse(designedCost(id, basis.costs));
       const variableCost = totalCost(unitCost.filter(({ category }) => category !== 'overhead'));
       const holding = inForce(historyOf(await pricesOf(tx, id, list)), on);
-      const { price } = orNotFound(holding, `price on the ${list} list for`, item.name);
+      const { price } = orNotFound(holding, say`price on the ${named(list)} list for`, item.name);
       const { net } = splitShown(price, list, vatOf(item, basis, on));
       const units = orRefuse(breakEvenUnits(new Decimal(query.fixedCost), net, variableCost));
       return {

@@ -31,7 +31,7 @@ export class RecallHoldsService {
           lots.map((lot) => ({
             lotId: lot.id,
             kind: 'recall',
-            reason: `Recall ${code}: ${recall.reason}`,
+            reason: say`Recall ${code}: ${recall.reason}`,
             causeId: recall.id,
           })),
         );

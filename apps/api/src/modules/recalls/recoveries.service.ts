@@ -93,7 +93,7 @@ export class RecoveriesService {
         kind: 'returned',
         dispatchLineId: part.lineId,
         eventId: back.caseId,
-        reason: `Recall ${back.code}`,
+        reason: say`Recall ${back.code}`,
         at: by.at,
         userId: by.userId,
       })),

@@ -84,7 +84,7 @@ const batch = async (tx: Tx, code: string): Promise<Thing | undefined> => {
     include: { recipeVersion: { include: { recipe: { include: { item: true } } } }, tank: true },
   });
   if (found === null) return undefined;
-  const why = found.state === 'open' ? null : `Batch ${code} is ${named(found.state)}.`;
+  const why = found.state === 'open' ? null : say`Batch ${code} is ${named(found.state)}.`;
   return {
     id: found.id,
     title: found.recipeVersion?.recipe.item.name ?? found.tank?.name ?? code,

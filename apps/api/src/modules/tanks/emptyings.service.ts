@@ -10,6 +10,7 @@ import { loadLotForUseById, type LotForUse } from '../stock';
 import type { EmptyingDto } from './tanks.dto';
 import type { EmptyingView } from './tanks.view';
 import { findTank, setCurrentLot } from './tanks.repository';
+import { say } from '../../domain/words/say';
 
 const NOTHING: StockShare = { quantity: ZERO, massG: ZERO, cost: ZERO };
 
@@ -30,7 +31,7 @@ const wasteHeel = async (
       cost: decimalToDb(heel.onHand.cost.negated()),
       kind: 'wasted',
       eventId: emptyingId,
-      reason: `Tank ${tankName} emptied`,
+      reason: say`Tank ${tankName} emptied`,
       at: by.at,
       userId: by.userId,
     },

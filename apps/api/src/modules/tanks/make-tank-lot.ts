@@ -5,12 +5,13 @@ import type { By } from '../../platform/database/transactions';
 import { orNotFound, orRefuse } from '../../platform/problems';
 import { type Content, costOf, type LifeRule, type MadeLot, makeLots, massOf } from '../batches';
 import type { TankRow } from './tanks.repository';
+import { say } from '../../domain/words/say';
 
 /** Nothing but the lots inside dates a tank's lot; a use-by among them stays a use-by. */
 const lifeRule = (tank: TankRow, contents: readonly Content[]): LifeRule => ({
   dateKind: contents.some(({ useBy }) => useBy !== null) ? 'use_by' : 'best_before',
   shelfLifeDays: null,
-  lifeName: `Tank ${tank.name}`,
+  lifeName: say`Tank ${tank.name}`,
 });
 
 /** The tank's next lot: all that went in. */

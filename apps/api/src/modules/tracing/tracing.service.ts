@@ -31,7 +31,7 @@ export class TracingService {
     const subgraph = await this.fromLot(code, direction);
     const rootIds = subgraph.lots.filter((row) => row[1] === code).map((row) => row[0]);
     const askedAt = this.clock.now();
-    return traceView(subgraph, { direction, rootIds, because: `lot ${code}`, askedAt });
+    return traceView(subgraph, { direction, rootIds, because: say`lot ${code}`, askedAt });
   }
 
   traceMould(tag: string, at: string | undefined, direction: Direction): Promise<TraceView> {

@@ -1,2 +1,61 @@
+import { wordsIn } from '../words';
 import type { Wordings } from '../say';
-export const FRENCH: Wordings = new Map<string, string>();
+import { allergensAndDeclaration } from './allergens-and-declaration';
+import { batches } from './batches';
+import { chocolateLaw } from './chocolate-law';
+import { codes } from './codes';
+import { composition } from './composition';
+import { costs } from './costs';
+import { database } from './database';
+import { fields } from './fields';
+import { goodsOutAndQuantity } from './goods-out-and-quantity';
+import { importsAndLabels } from './imports-and-labels';
+import { labels } from './labels';
+import { lotsAndRecalls } from './lots-and-recalls';
+import { making } from './making';
+import { papers } from './papers';
+import { partsOfSentences } from './parts-of-sentences';
+import { problemTitles } from './problem-titles';
+import { recipesAndPrices } from './recipes-and-prices';
+import { requests } from './requests';
+import { shelfLife } from './shelf-life';
+import { trade } from './trade';
+import { words } from './words';
+
+/** No-break spaces in the French manner, so that a sign never begins a line. */
+const spaced = (wording: string): string =>
+  wording
+    .replace(/ (?=[:;?!»%])/g, '\u00a0')
+    .replace(/« /g, '«\u00a0')
+    .replace(/([\d}]) (?=(?:°C|g|kg|mg|mm|cm|mol|jours|mois)(?![\p{L}]))/gu, '$1\u00a0');
+
+/** One file an area; allergens are called as on a label. */
+export const CATALOGUES = [
+  allergensAndDeclaration,
+  batches,
+  chocolateLaw,
+  codes,
+  composition,
+  costs,
+  database,
+  fields,
+  goodsOutAndQuantity,
+  importsAndLabels,
+  labels,
+  lotsAndRecalls,
+  making,
+  papers,
+  partsOfSentences,
+  problemTitles,
+  recipesAndPrices,
+  requests,
+  shelfLife,
+  trade,
+  words,
+];
+
+export const FRENCH: Wordings = new Map(
+  [...CATALOGUES, wordsIn('fr').allergens].flatMap((wording) =>
+    Object.entries(wording).map(([english, french]) => [english, spaced(french)] as const),
+  ),
+);

@@ -74,18 +74,22 @@ export const problemTitles: Wording = {
   'This label can’t be printed yet': 'Cette étiquette ne peut pas encore être imprimée',
   'Nothing to decide here': 'Rien à décider ici',
   'Malformed request': 'Demande mal formée',
-  'The request could not be read. Check its format.': 'La demande n’a pas pu être lue. Vérifiez son format.',
+  'The request could not be read. Check its format.':
+    'La demande n’a pas pu être lue. Vérifiez son format.',
   'Not allowed': 'Pas permis',
-  'Your role does not allow this. Ask the owner.': 'Votre rôle ne le permet pas. Adressez-vous au propriétaire.',
+  'Your role does not allow this. Ask the owner.':
+    'Votre rôle ne le permet pas. Adressez-vous au propriétaire.',
   'There is nothing at this address.': 'Il n’y a rien à cette adresse.',
   'Not possible here': 'Impossible ici',
   'This address does not take such a request.': 'Cette adresse ne prend pas une telle demande.',
   'Too large': 'Trop grand',
   'What was sent is too large.': 'Ce qui a été envoyé est trop grand.',
   'Wrong format': 'Mauvais format',
-  'Send JSON with Content-Type: application/json.': 'Envoyez du JSON avec Content-Type: application/json.',
+  'Send JSON with Content-Type: application/json.':
+    'Envoyez du JSON avec Content-Type: application/json.',
   'Too many tries': 'Trop d’essais',
   'Wait a minute and try again.': 'Attendez une minute et réessayez.',
   'A fault in the service': 'Une panne dans le service',
-  'Something went wrong in the service. Nothing was booked. The fault is in its log.': 'Quelque chose n’a pas marché dans le service. Rien n’a été enregistré. La panne est dans son journal.',
+  'Something went wrong in the service. Nothing was booked. The fault is in its log.':
+    'Quelque chose n’a pas marché dans le service. Rien n’a été enregistré. La panne est dans son journal.',
 };
