@@ -1,5 +1,6 @@
 import createClient, { type FetchOptions } from 'openapi-fetch';
 import type { PathsWithMethod, SuccessResponseJSON } from 'openapi-typescript-helpers';
+import { languageHeader } from '../shared/language/i18n';
 import { asProblem, ProblemError, UnreachableError } from './problem';
 import type { paths } from './schema';
 
@@ -13,6 +14,13 @@ const reach: typeof fetch = async (input, init) => {
 
 /** The one client of the service. Its paths and bodies are generated from the OpenAPI document. */
 export const api = createClient<paths>({ baseUrl: '/', fetch: (request) => reach(request) });
+
+api.use({
+  onRequest: ({ request }) => {
+    for (const [name, value] of Object.entries(languageHeader())) request.headers.set(name, value);
+    return request;
+  },
+});
 
 interface Answer<T> {
   readonly data?: T;

@@ -3,6 +3,7 @@ import { QueryCache, QueryClient, QueryClientProvider } from '@tanstack/react-qu
 import { RouterProvider } from '@tanstack/react-router';
 import { ProblemError } from '../api/problem';
 import { cssVariables, theme } from '../shared/kit/theme';
+import { i18n } from '../shared/language/i18n';
 import { router } from './router';
 
 const queries: QueryClient = new QueryClient({
@@ -24,6 +25,9 @@ const queries: QueryClient = new QueryClient({
     },
   }),
 });
+
+// What the service told in the language before is asked for again in the new one.
+i18n.on('languageChanged', () => void queries.invalidateQueries());
 
 export const App = () => (
   <MantineProvider theme={theme} cssVariablesResolver={cssVariables} forceColorScheme="light">

@@ -1,4 +1,5 @@
 import { asProblem, ProblemError, UnreachableError } from '../../api/problem';
+import { languageHeader } from '../language/i18n';
 
 export interface Progress {
   readonly doneBytes: number;
@@ -31,7 +32,9 @@ export const fetchBlob = async (
 ): Promise<Blob> => {
   let response: Response;
   try {
-    response = await fetch(path, init);
+    const headers = new Headers(init.headers);
+    headers.set('Accept-Language', languageHeader()['Accept-Language']);
+    response = await fetch(path, { ...init, headers });
   } catch (cause) {
     if (init.signal?.aborted === true) throw cause;
     throw new UnreachableError(cause);

@@ -1,15 +1,8 @@
 import { Button } from '@mantine/core';
-import { problemCode, ProblemError, UnreachableError } from '../../api/problem';
+import { ProblemError, UnreachableError } from '../../api/problem';
 import { useMessages } from '../language/catalogue';
 import { kitMessages } from './messages';
-import { problemMessages } from './problem-messages';
 import type { ReactNode } from 'react';
-
-const useTitle = () => {
-  const t = useMessages(problemMessages);
-  return (code: string, title: string): string =>
-    code in problemMessages.messages ? t(code as keyof typeof problemMessages.messages) : title;
-};
 
 interface Props {
   readonly error: unknown;
@@ -21,7 +14,6 @@ interface Props {
 /** A refusal in plain words: what, which thing, and the way out. */
 export const ProblemNotice = ({ error, onRetry, children }: Props) => {
   const t = useMessages(kitMessages);
-  const titleOf = useTitle();
   if (error === undefined || error === null) return null;
   const retry =
     onRetry === undefined ? null : (
@@ -40,9 +32,7 @@ export const ProblemNotice = ({ error, onRetry, children }: Props) => {
   const problem = error instanceof ProblemError ? error.problem : undefined;
   return (
     <div className="problem" role="alert">
-      <p className="problem-title">
-        {problem === undefined ? t('unexpected') : titleOf(problemCode(problem), problem.title)}
-      </p>
+      <p className="problem-title">{problem === undefined ? t('unexpected') : problem.title}</p>
       <p>
         {problem?.detail ??
           (error instanceof Error && problem === undefined ? error.message : null)}

@@ -36,6 +36,11 @@ export const speak = async (language: Language): Promise<void> => {
   markDocument();
 };
 
+/** Asks the service for its sentences in the language of the screen. */
+export const languageHeader = (): { readonly 'Accept-Language': string } => ({
+  'Accept-Language': i18n.language,
+});
+
 /** The reader's way of writing numbers and days: the browser's regional form of the language. */
 export const localeOf = (language: string, preferred: readonly string[]): string =>
   preferred.find((tag) => tag.split('-')[0] === language) ??

@@ -1,4 +1,5 @@
 import { asProblem } from '../../api/problem';
+import { languageHeader } from '../language/i18n';
 import type { Booking, Sent } from './queue';
 
 const WAIT_MS = 20_000;
@@ -11,7 +12,11 @@ export const sendBooking = async (booking: Booking): Promise<Sent> => {
   try {
     response = await fetch(booking.path, {
       method: 'POST',
-      headers: { 'Content-Type': 'application/json', 'Idempotency-Key': booking.key },
+      headers: {
+        'Content-Type': 'application/json',
+        'Idempotency-Key': booking.key,
+        ...languageHeader(),
+      },
       body: JSON.stringify(booking.body),
       signal: AbortSignal.timeout(WAIT_MS),
     });
