@@ -16,6 +16,25 @@ beforeAll(async () => {
 });
 afterAll(() => story.end());
 
+/** A line of goods in, typed as French hands type it. */
+const fillLine = async (useBy: string, tempC: string): Promise<void> => {
+  const { page } = story;
+  await page.getByRole('link', { name: /^Réception/ }).click();
+  await page.getByRole('link', { name: 'Réceptionner' }).click();
+  await page
+    .getByLabel('Fournisseur *', { exact: true })
+    .selectOption({ label: 'Laiterie inventée' });
+  await pick(page, /^Article/, 'Crème 35 %');
+  await page.getByText('Ne doit pas arriver à plus de 6,5 °C.').waitFor();
+  await page.getByLabel(/^Lot du fournisseur/).fill('CR-90');
+  await page.getByText('à consommer jusqu’au', { exact: true }).click();
+  await page.getByLabel(/^Date\b/).fill(useBy);
+  await page.getByLabel(/^Quantité/).fill('2512,4');
+  await page.getByLabel(/^Prix de toute la ligne/).fill('1 024,50');
+  await page.getByLabel(/^Température/).fill(tempC);
+  await page.getByRole('button', { name: 'Ajouter cette ligne' }).click();
+};
+
 describe('une personne qui lit le français', () => {
   step('finds the workshop in French, told so to screen readers', async () => {
     const { page } = story;
@@ -25,20 +44,7 @@ describe('une personne qui lit le français', () => {
 
   step('takes goods in with a comma in the numbers', async () => {
     const { page } = story;
-    await page.getByRole('link', { name: /^Réception/ }).click();
-    await page.getByRole('link', { name: 'Réceptionner' }).click();
-    await page
-      .getByLabel('Fournisseur *', { exact: true })
-      .selectOption({ label: 'Laiterie inventée' });
-    await pick(page, /^Article/, 'Crème 35 %');
-    await page.getByText('Ne doit pas arriver à plus de 6,5 °C.').waitFor();
-    await page.getByLabel(/^Lot du fournisseur/).fill('CR-90');
-    await page.getByText('à consommer jusqu’au', { exact: true }).click();
-    await page.getByLabel(/^Date\b/).fill('2030-01-31');
-    await page.getByLabel(/^Quantité/).fill('2512,4');
-    await page.getByLabel(/^Prix de toute la ligne/).fill('1 024,50');
-    await page.getByLabel(/^Température/).fill('4,5');
-    await page.getByRole('button', { name: 'Ajouter cette ligne' }).click();
+    await fillLine('2030-01-31', '4,5');
     await page.getByRole('button', { name: 'Enregistrer la livraison' }).click();
     await page.getByRole('heading', { level: 1, name: /^Livraison du/ }).waitFor();
   });
@@ -60,5 +66,26 @@ describe('une personne qui lit le français', () => {
     await page.getByRole('heading', { level: 1, name: /^Delivery of/ }).waitFor();
     await page.getByRole('button', { name: 'Français' }).click();
     await page.getByRole('heading', { level: 1, name: /^Livraison du/ }).waitFor();
+  });
+
+  step('reads in French why the service refuses a line, and how to go on', async () => {
+    const { page } = story;
+    await fillLine('2020-01-31', '4,5');
+    await page.getByRole('button', { name: 'Enregistrer la livraison' }).click();
+    const notice = page.getByRole('alert');
+    await notice.getByText('Date limite de consommation dépassée', { exact: true }).waitFor();
+    await notice.getByText(/Refusez la ligne et prévenez le fournisseur\./).waitFor();
+  });
+
+  step('reads why a lot is on hold in whichever language the screen has', async () => {
+    const { page } = story;
+    await page.goto(`${story.service.origin}/`);
+    await fillLine('2030-01-31', '9');
+    await page.getByRole('button', { name: 'Enregistrer la livraison' }).click();
+    await page.getByText(/Arrivé à 9\s°C\s; la limite est de 6.5\s°C\./).waitFor();
+    await page.getByRole('button', { name: 'English' }).click();
+    await page.getByText(/Arrived at 9 °C; the limit is 6.5 °C\./).waitFor();
+    await page.getByRole('button', { name: 'Français' }).click();
+    await page.getByText(/Arrivé à 9\s°C/).waitFor();
   });
 });
