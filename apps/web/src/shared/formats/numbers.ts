@@ -18,13 +18,13 @@ export const formatDecimal = (locale: string, text: string, most = 3, least = 0)
 
 /** Grams below a kilogram stay grams; above, kilograms with the grams kept. */
 export const formatMass = (locale: string, grams: string): string => {
-  const size = grams.replace('-', '').split('.')[0] ?? '0';
+  const [size = '0', fraction = ''] = grams.replace('-', '').split('.');
   if (size.length <= 3) {
     return `${formatDecimal(locale, grams, 1)} g`;
   }
   const padded = size.padStart(4, '0');
   const sign = grams.startsWith('-') ? '-' : '';
-  const kilograms = `${sign}${padded.slice(0, -3)}.${padded.slice(-3)}`;
+  const kilograms = `${sign}${padded.slice(0, -3)}.${padded.slice(-3)}${fraction}`;
   return `${formatDecimal(locale, kilograms, 3)} kg`;
 };
 
