@@ -20,7 +20,7 @@ export const traceMessages = catalogue('trace', {
   asked: ['As it was {{at}}', 'État au {{at}}'],
   river: ['The river of grams', 'Le fleuve des grammes'],
   others: ['{{count}} more: {{kind}}', '{{count}} autres : {{kind}}'],
-  supplierNode: ['Supplier: {{name}}', 'Fournisseur : {{name}}'],
+  supplierNode: ['{{name}}\n(supplier)', '{{name}}\n(fournisseur)'],
   counterNode: ['Over the counter', 'Au comptoir'],
   behindTitle: ['What is behind it', 'Ce qui est en amont'],
   aheadTitle: ['Where it went', 'Où c’est allé'],

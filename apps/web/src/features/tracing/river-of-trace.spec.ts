@@ -92,4 +92,44 @@ describe('a trace drawn as a river', () => {
   it('adds up what one customer got of a lot', () => {
     expect(river.flows.find(({ to }) => to === 'customer:')?.grams).toBe('200');
   });
+
+  it('is as wide as what the question is about, not as the sack that it came from', () => {
+    const ofBox = riverOf(
+      {
+        ...trace,
+        roots: ['box'],
+        lots: [
+          lot('sugar', {
+            side: 'behind',
+            supplier: 'Mill',
+            madeMassGrams: '25000',
+            sharedMassGrams: '5',
+          }),
+          lot('filling', {
+            side: 'behind',
+            madeByBatch: 'B1',
+            madeMassGrams: '500',
+            sharedMassGrams: '50',
+          }),
+          lot('box', {
+            side: 'root',
+            madeByBatch: 'B2',
+            madeMassGrams: '100',
+            sharedMassGrams: '100',
+          }),
+        ],
+        flows: [
+          { batch: 'B1', lot: 'sugar', quantity: '60', massGrams: '60' },
+          { batch: 'B2', lot: 'filling', quantity: '50', massGrams: '50' },
+        ],
+        dispatches: [],
+      },
+      { supplier: (name) => name, counter: 'counter' },
+    );
+    expect(ofBox.flows.map(({ from, to, grams }) => [from, to, Number(grams)])).toEqual([
+      ['supplier:Mill', 'sugar', 5],
+      ['sugar', 'filling', 6],
+      ['filling', 'box', 50],
+    ]);
+  });
 });

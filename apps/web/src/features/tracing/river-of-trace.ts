@@ -10,15 +10,23 @@ export interface Names {
   readonly counter: string;
 }
 
+/** The part of a lot that the question is about; the whole of it when the shares are not known. */
+const partOf = ({ sharedMassGrams, madeMassGrams }: TracedLot): number =>
+  sharedMassGrams === null || Number(madeMassGrams) === 0
+    ? 1
+    : Math.min(1, Number(sharedMassGrams) / Number(madeMassGrams));
+
 /**
- * Grams that a lot sent into each lot of a batch: the batch's outputs share what was drawn by their
- * weight, as the service shares it, so that the widths sum to what was drawn. Only the picture uses
- * these numbers; every figure that is written comes from the service.
+ * Grams in question that a lot sent into each lot of a batch: the batch's outputs share what was
+ * drawn by their weight, as the service shares it. Behind, it is what ended in the lots asked about;
+ * ahead, what came from them. Else a sack of sugar would hide the box that took a spoon of it. Only
+ * the picture uses these numbers; every figure in the registers comes from the service.
  */
-const shareOut = (grams: string, outputs: readonly TracedLot[], output: TracedLot): string => {
-  const whole = outputs.reduce((sum, lot) => sum + Number(lot.madeMassGrams), 0);
-  if (whole === 0) return '0';
-  return ((Number(grams) * Number(output.madeMassGrams)) / whole).toFixed(3);
+const inQuestion = (grams: string, from: TracedLot, made: readonly TracedLot[], to: TracedLot) => {
+  const whole = made.reduce((sum, lot) => sum + Number(lot.madeMassGrams), 0);
+  if (whole === 0 || (to.side === 'ahead' && from.side === 'behind')) return '0';
+  const part = to.side === 'ahead' ? partOf(from) : partOf(to);
+  return ((part * Number(grams) * Number(to.madeMassGrams)) / whole).toFixed(3);
 };
 
 const betweenLots = (trace: Trace): RiverFlow[] => {
@@ -29,11 +37,13 @@ const betweenLots = (trace: Trace): RiverFlow[] => {
     outputs.set(lot.madeByBatch, [...(outputs.get(lot.madeByBatch) ?? []), lot]);
   }
   return trace.flows.flatMap(({ batch, lot, massGrams }) => {
-    const made = known.has(lot) ? (outputs.get(batch) ?? []) : [];
+    const from = known.get(lot);
+    if (from === undefined) return [];
+    const made = outputs.get(batch) ?? [];
     return made.map((output) => ({
       from: lot,
       to: output.code,
-      grams: shareOut(massGrams, made, output),
+      grams: inQuestion(massGrams, from, made, output),
     }));
   });
 };
@@ -42,16 +52,22 @@ const fromSuppliers = (trace: Trace): RiverFlow[] =>
   trace.lots.flatMap((lot) =>
     lot.supplier === null || lot.refused
       ? []
-      : [{ from: `supplier:${lot.supplier}`, to: lot.code, grams: lot.madeMassGrams }],
+      : [
+          {
+            from: `supplier:${lot.supplier}`,
+            to: lot.code,
+            grams: lot.sharedMassGrams ?? lot.madeMassGrams,
+          },
+        ],
   );
 
 const toCustomers = (trace: Trace): RiverFlow[] => {
   const sums = new Map<string, RiverFlow>();
-  for (const { lot, customer, massGrams } of trace.dispatches) {
+  for (const { lot, customer, massGrams, sharedMassGrams } of trace.dispatches) {
     const to = `customer:${customer ?? ''}`;
     const key = `${lot} ${to}`;
     const before = sums.get(key)?.grams ?? '0';
-    sums.set(key, { from: lot, to, grams: addExact(before, massGrams) });
+    sums.set(key, { from: lot, to, grams: addExact(before, sharedMassGrams ?? massGrams) });
   }
   return [...sums.values()];
 };

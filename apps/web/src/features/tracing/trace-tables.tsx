@@ -150,7 +150,11 @@ export const BatchesOfTrace = ({ trace }: { readonly trace: Trace }) => {
           {
             key: 'code',
             title: t('batch'),
-            cell: (row) => <code>{row.code}</code>,
+            cell: (row) => (
+              <Link to="/found" search={{ text: row.code }}>
+                <code>{row.code}</code>
+              </Link>
+            ),
             text: (row) => row.code,
           },
           { key: 'kind', title: t('kind'), cell: (row) => word(row.kind), text: (row) => row.kind },

@@ -32,4 +32,8 @@ export const pictureMessages = catalogue('pictures', {
   rejectCount_other: ['{{count}} rejects', '{{count}} rebuts'],
   slot: ['{{count}} × {{name}}', '{{count}} × {{name}}'],
   total: ['Total', 'Total'],
+  riverSummary: [
+    '{{name}}, among {{places}} lots, suppliers and customers with {{flows}} flows between them. The table lists each with its grams.',
+    '{{name}}, parmi {{places}} lots, fournisseurs et clients reliés par {{flows}} flux. Le tableau les donne tous, en grammes.',
+  ],
 });

@@ -29,14 +29,13 @@ interface Props {
 }
 
 const nodeWith =
-  (middle: string, fullWidth: number, most: number, onOpen: ((key: string) => void) | undefined) =>
+  (middle: string, most: number, onOpen: ((key: string) => void) | undefined) =>
   ({ x, y, width, height, payload }: NodeShape) => {
     const asked = payload.key === middle;
-    const right = x > fullWidth * 0.7;
     const cut = (text: string): string =>
       text.length > most ? `${text.slice(0, most - 1)}…` : text;
     const [name = '', detail] = payload.name.split('\n');
-    const at = right ? x - 6 : x + width + 6;
+    const at = x + width + 6;
     const middleY = y + height / 2;
     return (
       <Layer
@@ -53,7 +52,7 @@ const nodeWith =
         <text
           x={at}
           y={detail === undefined ? middleY : middleY - 8}
-          textAnchor={right ? 'end' : 'start'}
+          textAnchor="start"
           dominantBaseline="middle"
           fontSize={13}
           fontWeight={asked ? 700 : 400}
@@ -78,18 +77,26 @@ export const RiverPicture = (props: Props) => {
   const { river, gathered, middle } = props;
   const t = useMessages(pictureMessages);
   const formats = useFormats();
-  const drawn = useMemo(() => drawable(river, MOST_NODES, gathered), [river, gathered]);
+  const drawn = useMemo(
+    () => drawable(river, MOST_NODES, gathered, middle),
+    [river, gathered, middle],
+  );
   const names = new Map(river.nodes.map(({ key, name }) => [key, name]));
   const nameOf = (key: string): string => (names.get(key) ?? key).replace('\n', ' ');
   const columns = columnsOf(drawn);
   const height = Math.max(260, drawn.nodes.length * 38);
-  const width = Math.max(1100, columns * 125);
-  // About seven pixels a letter, in the room between two columns.
-  const most = Math.max(8, Math.floor(width / columns / 7.5) - 2);
+  const width = Math.max(1100, columns * 140);
+  // About seven pixels a letter, in the room between two columns; the last has as much beside it.
+  const room = Math.floor(width / columns);
+  const most = Math.max(8, Math.floor(room / 7.5) - 2);
   return (
     <Picture
       title={props.title}
-      summary={`${nameOf(middle)}: ${String(river.nodes.length)}, ${String(river.flows.length)}`}
+      summary={t('riverSummary', {
+        name: nameOf(middle),
+        places: formats.number(String(river.nodes.length)),
+        flows: formats.number(String(river.flows.length)),
+      })}
       rows={river.flows}
       rowKey={(row, position) => `${row.from}-${row.to}-${String(position)}`}
       csvName={props.csvName}
@@ -118,9 +125,9 @@ export const RiverPicture = (props: Props) => {
               data={{ nodes: [...drawn.nodes], links: [...drawn.links] }}
               nodeWidth={10}
               nodePadding={24}
-              margin={{ top: 8, right: 12, bottom: 8, left: 4 }}
+              margin={{ top: 12, right: room - 10, bottom: 20, left: 4 }}
               link={{ stroke: tokens.accent, strokeOpacity: 0.22 }}
-              node={nodeWith(middle, width, most, props.onOpen)}
+              node={nodeWith(middle, most, props.onOpen)}
             >
               <Tooltip formatter={(value) => formats.mass(Number(value).toFixed(1))} />
             </Sankey>

@@ -25,6 +25,12 @@ describe('a river that can be drawn', () => {
     expect(drawn.nodes.map(({ name }) => name)).toContain('2 × ingredient');
   });
 
+  it('keeps what the picture is about, however small', () => {
+    const named = drawable(river, 2, gathered, 'salt').nodes.map(({ key }) => key);
+    expect(named).toContain('salt');
+    expect(drawable(river, 2, gathered).nodes.map(({ key }) => key)).not.toContain('salt');
+  });
+
   it('draws everything when there is room', () => {
     const drawn = drawable(river, 10, gathered);
     expect(drawn.nodes).toHaveLength(5);

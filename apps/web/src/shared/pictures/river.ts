@@ -22,13 +22,14 @@ export interface DrawnRiver {
 }
 
 /** Node keys as they are drawn: its own for each of the widest nodes, one for the rest of a kind. */
-const drawnKeys = (river: River, most: number): ReadonlyMap<string, string> => {
+const drawnKeys = (river: River, most: number, middle: string): ReadonlyMap<string, string> => {
   const weight = new Map<string, number>();
   for (const { from, to, grams } of river.flows) {
     weight.set(from, (weight.get(from) ?? 0) + Number(grams));
     weight.set(to, (weight.get(to) ?? 0) + Number(grams));
   }
-  const weightOf = ({ key }: RiverNode): number => weight.get(key) ?? 0;
+  const weightOf = ({ key }: RiverNode): number =>
+    key === middle ? Infinity : (weight.get(key) ?? 0);
   const ranked = [...river.nodes].sort((a, b) => weightOf(b) - weightOf(a));
   const kept = new Set(ranked.slice(0, most).map(({ key }) => key));
   return new Map(river.nodes.map(({ key, kind }) => [key, kept.has(key) ? key : `others:${kind}`]));
@@ -70,13 +71,15 @@ const gatherFlows = (river: River, keyOf: ReadonlyMap<string, string>): readonly
  * Keeps the widest nodes and gathers the rest of each kind into one, so that the picture stays
  * readable; the table beside it always lists everything. A flow that would close a circle after the
  * gathering is left out of the picture, because a river can't be drawn with one.
+ * @param middle key of the node that the picture is about, kept however small it is
  */
 export const drawable = (
   river: River,
   most: number,
   gathered: (kind: string, count: number) => string,
+  middle = '',
 ): DrawnRiver => {
-  const keyOf = drawnKeys(river, most);
+  const keyOf = drawnKeys(river, most, middle);
   const nodes = gatherNodes(river, keyOf, gathered);
   const acyclic = withoutCircles(gatherFlows(river, keyOf));
   const flowing = new Set(acyclic.flatMap(({ source, target }) => [source, target]));
