@@ -139,6 +139,8 @@ export const recallMessages = catalogue('recalls', {
   act_notice_printed: ['notice printed', 'avis imprimé'],
   act_customer_told: ['customer told', 'client prévenu'],
   act_recovered: ['goods came back', 'marchandise récupérée'],
+  heldLots_one: ['{{count}} lot', '{{count}} lot'],
+  heldLots_other: ['{{count}} lots', '{{count}} lots'],
   act_note: ['note', 'note'],
   act_closed: ['case closed', 'dossier clos'],
 });

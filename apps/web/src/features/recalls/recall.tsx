@@ -2,43 +2,18 @@ import { useState } from 'react';
 import { useRead } from '../../api/use-api';
 import { useMay } from '../../app/session';
 import { useParam } from '../../app/use-address';
-import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
 import { Loaded } from '../../shared/kit/loaded';
 import { Caution, Page, Section, State } from '../../shared/kit/page';
+import { ProblemNotice } from '../../shared/kit/problem-notice';
 import { ReasonDialog } from '../../shared/kit/reason-dialog';
 import { Changes, StillHere } from './changes-and-stock';
 import { recallMessages } from './messages';
+import { RecallRecord } from './recall-record';
 import { RecallSteps } from './recall-steps';
 import { ScopeCustomers, ScopeLots, ScopeSales } from './scope-tables';
 import { type Recall, useRecallStep } from './use-recall-step';
-
-const Record = ({ recall }: { readonly recall: Recall }) => {
-  const t = useMessages(recallMessages);
-  const formats = useFormats();
-  const said = (kind: string): string => {
-    const key = `act_${kind}`;
-    return key in recallMessages.messages ? t(key as 'act_note') : kind;
-  };
-  return (
-    <Section title={t('actions')}>
-      <ol className="plain-list">
-        {recall.actions.map((action, at) => (
-          <li key={`${action.at}-${String(at)}`} className="row line">
-            <strong>{said(action.kind)}</strong>
-            <span>{action.person}</span>
-            <span className="quiet">
-              {formats.instant(action.at)} ·{' '}
-              {t('after', { minutes: formats.number((action.afterSeconds / 60).toFixed(1), 1) })}
-            </span>
-            {typeof action.detail['text'] === 'string' && <span>{action.detail['text']}</span>}
-          </li>
-        ))}
-      </ol>
-    </Section>
-  );
-};
 
 const Case = ({ recall }: { readonly recall: Recall }) => {
   const t = useMessages(recallMessages);
@@ -46,6 +21,15 @@ const Case = ({ recall }: { readonly recall: Recall }) => {
   const mayAct = useMay('maker', 'seller') && recall.state !== 'closed';
   const [out, setOut] = useState<ReadonlyMap<string, string>>(new Map());
   const [taking, setTaking] = useState<string>();
+  const [error, setError] = useState<unknown>();
+  const tell = ({ id, name }: Recall['customers'][number]): void => {
+    setError(undefined);
+    step(
+      '/api/recalls/{code}/notes',
+      { kind: 'customer_told', customerId: id },
+      t('toldLabel', { name }),
+    ).catch(setError);
+  };
   return (
     <>
       <Caution>{recall.caution}</Caution>
@@ -55,22 +39,11 @@ const Case = ({ recall }: { readonly recall: Recall }) => {
         </Section>
         <div>
           <Changes recall={recall} />
-          <Record recall={recall} />
+          <RecallRecord recall={recall} />
         </div>
       </div>
-      <ScopeCustomers
-        recall={recall}
-        onTold={
-          mayAct
-            ? (customer) =>
-                void step(
-                  '/api/recalls/{code}/notes',
-                  { kind: 'customer_told', customerId: customer.id },
-                  t('toldLabel', { name: customer.name }),
-                )
-            : undefined
-        }
-      />
+      <ProblemNotice error={error} />
+      <ScopeCustomers recall={recall} onTold={mayAct ? tell : undefined} />
       <StillHere recall={recall} />
       <ScopeLots
         recall={recall}

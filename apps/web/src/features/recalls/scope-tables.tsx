@@ -22,6 +22,7 @@ export const ScopeLots = (props: {
   const word = useServiceWords();
   const formats = useFormats();
   const { lots } = recall.scope;
+  const held = new Set(recall.here.filter((row) => row.held).map(({ lot }) => lot));
   return (
     <Section title={`${t('lots')} (${formats.number(String(lots.length))})`}>
       <DataTable
@@ -71,7 +72,7 @@ export const ScopeLots = (props: {
             title: t('state'),
             cell: (lot) => (
               <span className="row">
-                {lot.held && <State tone="caution">{word('on_hold')}</State>}
+                {held.has(lot.code) && <State tone="caution">{word('on_hold')}</State>}
                 {out.has(lot.code) && <State>{out.get(lot.code)}</State>}
                 {onTakeOut !== undefined && !lot.root && !out.has(lot.code) && (
                   <Button variant="default" onClick={() => onTakeOut(lot)}>
@@ -80,7 +81,7 @@ export const ScopeLots = (props: {
                 )}
               </span>
             ),
-            text: (lot) => (lot.held ? 'on hold' : ''),
+            text: (lot) => (held.has(lot.code) ? 'on hold' : ''),
           },
         ]}
       />
