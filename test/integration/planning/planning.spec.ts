@@ -139,6 +139,17 @@ describe('a plan from orders', () => {
     expect(calendar.text).toContain('DTSTART;VALUE=DATE:20261204');
   });
 
+  it('says to buy from whoever brought it last what nobody wrote terms for', async () => {
+    const line = ({ shopping }: PlanView) =>
+      shopping
+        .flatMap(({ supplier, lines }) => lines.map((one) => ({ supplier, ...one })))
+        .find(({ itemId }) => itemId === kitchen.tea);
+    expect(line(plan)).toMatchObject({ supplier: null });
+    await kitchen.receive(kitchen.tea, '1', { price: '0.03' });
+    const { name } = await read<{ name: string }>(`/suppliers/${kitchen.supplierId}`);
+    expect(line(await makePlan())).toMatchObject({ supplier: name, packs: null });
+  });
+
   it('says what can’t be met, and prices the ways out', async () => {
     await change({ mouldPrice: '15.00', extraHourPrice: '30.00' });
     await service.as.owner

@@ -10,7 +10,7 @@ import { calendarOf, planningSettings } from './planning-settings';
 import type { PlanningSettingsView } from './planning-settings.dto';
 
 /** Days that a delivery is taken to need when nobody said. */
-const USUAL_LEAD_DAYS = 2;
+export const USUAL_LEAD_DAYS = 2;
 
 export interface LoadedProblem {
   readonly problem: PlanProblem;

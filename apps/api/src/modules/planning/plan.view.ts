@@ -3,15 +3,14 @@ import {
   type Plan,
   type PlannedUse,
   type SupplierOrder,
-  type SupplyTerms,
   type WayOut,
 } from '../../domain/planning';
-import { atPrice } from '../../domain/costing';
 import { Decimal } from '../../domain/units';
-import { moneyText, quantityText, optionalDecimalFromDb } from '../../platform/database/decimals';
+import { moneyText, quantityText } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import type { PlanContent, PlannedUseView, SupplierOrderView, WayOutView } from './plan.dto';
 import type { LoadedProblem } from './plan-problem.queries';
+import { loadTerms } from './supply-terms.queries';
 
 const nameOf = (loaded: LoadedProblem, item: string): string =>
   loaded.basis.items.get(item)?.name ?? item;
@@ -37,22 +36,6 @@ const useView = (loaded: LoadedProblem, use: PlannedUse): PlannedUseView => {
     source: source.kind,
     from,
   };
-};
-
-/** Terms of every item that is bought, with today's replacement price of one gram or piece. */
-const termsOf = async (tx: Tx, loaded: LoadedProblem): Promise<SupplyTerms[]> => {
-  const suppliers = new Map((await tx.supplier.findMany()).map(({ id, name }) => [id, name]));
-  return (await tx.supplyTerm.findMany()).map((term): SupplyTerms => {
-    const pack = optionalDecimalFromDb(term.packQuantity);
-    const price = loaded.basis.costs.prices.get(term.itemId);
-    return {
-      item: term.itemId,
-      supplier: suppliers.get(term.supplierId) ?? term.supplierId,
-      leadDays: term.leadDays,
-      ...(pack ? { packQuantity: pack } : {}),
-      ...(price ? { pricePerUnit: atPrice(price, new Decimal(1)) } : {}),
-    };
-  });
 };
 
 const shoppingView = (loaded: LoadedProblem, order: SupplierOrder): SupplierOrderView => ({
@@ -81,7 +64,7 @@ const shoppingOf = async (tx: Tx, loaded: LoadedProblem, plan: Plan) => {
       new Decimal(amount.toString()),
     ]),
   );
-  return shoppingList(plan.purchases, await termsOf(tx, loaded), byName);
+  return shoppingList(plan.purchases, await loadTerms(tx, loaded), byName);
 };
 
 /** A plan with names and codes, as it is stored and shown. */
