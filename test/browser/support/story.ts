@@ -81,11 +81,16 @@ export const scan = (page: Page, text: string): Promise<void> =>
     [...text, 'Enter'],
   );
 
-/** Fetches a paper with the person's own session and says whether it is a PDF. */
-export const isPdf = async (device: Device, link: Locator): Promise<boolean> => {
+/** Fetches a paper with the person's own session. */
+export const bytesOf = async (device: Device, link: Locator): Promise<Buffer> => {
   const answer = await device.context.request.get((await link.getAttribute('href')) ?? '');
-  return answer.ok() && (await answer.body()).subarray(0, 5).toString() === '%PDF-';
+  if (!answer.ok()) throw new Error(`${answer.url()} answers ${String(answer.status())}`);
+  return answer.body();
 };
+
+/** Whether a paper that is offered is there and is a PDF. */
+export const isPdf = async (device: Device, link: Locator): Promise<boolean> =>
+  (await bytesOf(device, link)).subarray(0, 5).toString() === '%PDF-';
 
 let broken = false;
 
