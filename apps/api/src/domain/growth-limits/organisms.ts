@@ -31,10 +31,10 @@ const limit = (
 
 /** Growth minima by organism, wettest first. Low water activity stops growth; it doesn't kill. */
 export const GROWTH_LIMITS: readonly GrowthLimit[] = [
-  limit('Clostridium botulinum, non-proteolytic', 'pathogen', '0.965', '0.965–0.97', BBB),
+  limit(say`Clostridium botulinum, non-proteolytic`, 'pathogen', '0.965', '0.965–0.97', BBB),
   limit('Salmonella', 'pathogen', '0.94', '0.94–0.945', BBB),
   limit('Escherichia coli', 'pathogen', '0.935', '0.935–0.95', BBB),
-  limit('Clostridium botulinum, proteolytic A and B', 'pathogen', '0.93', '0.93–0.94', BBB),
+  limit(say`Clostridium botulinum, proteolytic A and B`, 'pathogen', '0.93', '0.93–0.94', BBB),
   limit('Clostridium perfringens', 'pathogen', '0.93', '0.93–0.97', BBB),
   limit(
     'Bacillus cereus',
@@ -44,22 +44,28 @@ export const GROWTH_LIMITS: readonly GrowthLimit[] = [
     `0.95 in ${BBB}; 0.93 from memory (ICMSF)`,
   ),
   limit('Listeria monocytogenes', 'pathogen', '0.92', '0.92', BBB),
-  limit('most spoilage bacteria', 'spoilage', '0.91', '0.91–0.95', BEUCHAT),
-  limit('many yeasts', 'spoilage', '0.87', '0.87–0.88', BEUCHAT),
-  limit('Staphylococcus aureus, toxin', 'pathogen', '0.85', '0.85–0.88', 'from memory'),
+  limit(say`most spoilage bacteria`, 'spoilage', '0.91', '0.91–0.95', BEUCHAT),
+  limit(say`many yeasts`, 'spoilage', '0.87', '0.87–0.88', BEUCHAT),
+  limit(say`Staphylococcus aureus, toxin`, 'pathogen', '0.85', '0.85–0.88', 'from memory'),
   limit(
-    'Staphylococcus aureus, growth',
+    say`Staphylococcus aureus, growth`,
     'pathogen',
     '0.83',
     '0.83–0.86',
     `0.86 in ${BBB}; 0.83 in Ohio State University, table of growth factors`,
   ),
   limit('Penicillium roqueforti', 'spoilage', '0.82', '0.82 at 25 °C', GOCK),
-  limit('most moulds', 'spoilage', '0.80', '0.80', BEUCHAT),
-  limit('Aspergillus that make mycotoxins', 'pathogen', '0.75', '0.75–0.78', BEUCHAT),
-  limit('Eurotium repens, germination', 'spoilage', '0.70', '0.70 at 30 °C, 0.74 at 25 °C', GOCK),
+  limit(say`most moulds`, 'spoilage', '0.80', '0.80', BEUCHAT),
+  limit(say`Aspergillus that make mycotoxins`, 'pathogen', '0.75', '0.75–0.78', BEUCHAT),
   limit(
-    'moulds of dry foods (Aspergillus chevalieri, Wallemia)',
+    say`Eurotium repens, germination`,
+    'spoilage',
+    '0.70',
+    '0.70 at 30 °C, 0.74 at 25 °C',
+    GOCK,
+  ),
+  limit(
+    say`moulds of dry foods (Aspergillus chevalieri, Wallemia)`,
     'spoilage',
     '0.65',
     '0.65–0.75',
@@ -73,7 +79,7 @@ export const GROWTH_LIMITS: readonly GrowthLimit[] = [
     `≤ 0.70 in ${GOCK}; 0.61 from memory`,
   ),
   limit(
-    'yeasts of sugary foods (Zygosaccharomyces rouxii)',
+    say`yeasts of sugary foods (Zygosaccharomyces rouxii)`,
     'spoilage',
     '0.60',
     '0.60–0.65',

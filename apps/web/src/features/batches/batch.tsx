@@ -144,7 +144,7 @@ const BatchPage = () => {
               {word(data.kind)} <code>{data.code}</code>
               <State tone={data.state === 'finished' ? 'good' : 'plain'}>{word(data.state)}</State>
               {data.plannedQuantity !== null &&
-                `${t('planned')}: ${formats.quantity(data.plannedQuantity, data.unit)}`}
+                `${formats.label(t('planned'))} ${formats.quantity(data.plannedQuantity, data.unit)}`}
               <span>
                 {data.operatorName} · {formats.instant(data.openedAt)}
               </span>

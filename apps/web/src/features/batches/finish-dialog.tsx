@@ -83,7 +83,7 @@ const Rest = ({ batch, form, put, errors }: PartProps) => {
       )}
       {compareExact(rest, '0') > 0 && (
         <ChoiceField
-          label={`${formats.mass(rest)}: ${t('restAs')}`}
+          label={`${formats.label(formats.mass(rest))} ${t('restAs')}`}
           value={form.restKind}
           empty="–"
           onChange={(kind) => put({ restKind: kind as FinishForm['restKind'] })}

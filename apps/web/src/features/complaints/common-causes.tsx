@@ -154,7 +154,7 @@ export const CommonCauses = ({ codes }: { readonly codes: readonly string[] }) =
           </Section>
           <Section title={t('suspects')}>
             <p className="quiet">
-              {t('compared')}: {data.comparedWith}
+              {formats.label(t('compared'))} {data.comparedWith}
             </p>
             <Suspects suspects={data.suspects} />
           </Section>

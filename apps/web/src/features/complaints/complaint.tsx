@@ -114,7 +114,7 @@ const ComplaintPage = () => {
     <Loaded query={complaint}>
       {(data) => (
         <Page
-          title={`${word(data.kind)}: ${data.itemName ?? data.codeAsRead}`}
+          title={`${formats.label(word(data.kind))} ${data.itemName ?? data.codeAsRead}`}
           lead={
             <span className="row">
               <code>{data.code}</code>

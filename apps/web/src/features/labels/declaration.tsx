@@ -87,6 +87,7 @@ const AsDesigned = ({ list }: { readonly list: Declaration['lists'][number] }) =
 export const Declaration = ({ declaration }: { readonly declaration: Declaration }) => {
   const t = useMessages(labelMessages);
   const allergenName = useAllergenName();
+  const formats = useFormats();
   return (
     <div className="stack">
       {declaration.lists.map((list) => (
@@ -104,7 +105,8 @@ export const Declaration = ({ declaration }: { readonly declaration: Declaration
         </div>
       ))}
       <p>
-        {t('allergens')}: <strong>{declaration.allergens.map(allergenName).join(', ')}</strong>
+        {formats.label(t('allergens'))}{' '}
+        <strong>{declaration.allergens.map(allergenName).join(', ')}</strong>
       </p>
       <Contacts declaration={declaration} />
     </div>

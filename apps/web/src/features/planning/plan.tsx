@@ -30,7 +30,8 @@ const Shopping = ({ plan }: { readonly plan: Plan }) => {
         .map((order) => (
           <p key={order.supplier ?? ''}>
             <State tone="caution">
-              {order.supplier}: {t('belowMinimum', { money: formats.money(order.belowMinimum) })}
+              {formats.label(order.supplier ?? t('noSupplier'))}{' '}
+              {t('belowMinimum', { money: formats.money(order.belowMinimum) })}
             </State>
           </p>
         ))}

@@ -78,7 +78,7 @@ const Outcomes = ({ answer }: { readonly answer: Answer }) => {
           <ul>
             {answer.skipped.map((row) => (
               <li key={row.itemId}>
-                {row.itemName}: {row.reason}
+                {formats.label(row.itemName)} {row.reason}
               </li>
             ))}
           </ul>

@@ -17,7 +17,7 @@ export const AnalysisTables = ({ analysis }: { readonly analysis: AnalysisView }
     <>
       {analysis.chocolateShare !== null && (
         <p>
-          {t('chocolate')}:{' '}
+          {formats.label(t('chocolate'))}{' '}
           <strong>{formats.percent(analysis.chocolateShare.chocolatePercent)}</strong>{' '}
           <State tone={analysis.chocolateShare.enough ? 'good' : 'caution'}>
             {analysis.chocolateShare.reason}

@@ -48,12 +48,13 @@ const Water = ({ analysis }: { readonly analysis: AnalysisView }) => {
 const Life = ({ analysis }: { readonly analysis: AnalysisView }) => {
   const t = useMessages(recipeMessages);
   const word = useServiceWords();
+  const formats = useFormats();
   const { shelfLife: life } = analysis;
   return (
     <Why
       what={
         <>
-          {t('life')}:{' '}
+          {formats.label(t('life'))}{' '}
           <strong>
             {life.days === null ? t('lifeUnstated') : t('lifeStated', { days: life.days })}
           </strong>

@@ -49,7 +49,7 @@ export const AdjustDialog = ({ lot, onClose }: Props) => {
       {(errors) => (
         <>
           <p>
-            {lot.itemName}: {formats.quantity(lot.onHandQuantity, lot.unit)}
+            {formats.label(lot.itemName)} {formats.quantity(lot.onHandQuantity, lot.unit)}
           </p>
           <OneOf
             label={t('what')}

@@ -49,7 +49,7 @@ const TankCard = (props: {
         </p>
       )}
       <p className="quiet">
-        {t('cleanSince')}:{' '}
+        {formats.label(t('cleanSince'))}{' '}
         {tank.cleanSince === null ? t('never') : formats.instant(tank.cleanSince)}
       </p>
       <div className="row">

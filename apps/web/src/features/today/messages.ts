@@ -6,6 +6,7 @@ export const todayMessages = catalogue('today', {
   toStart: ['To start', 'À commencer'],
   due: ['Readings due', 'Relevés à faire'],
   held: ['On hold, and why', 'Bloqués, et pourquoi'],
+  past: ['past its date', 'date dépassée'],
   expires: ['Runs out soon', 'Périme bientôt'],
   orders: ['Orders due', 'Commandes à livrer'],
   nothingInHand: ['Nothing is in hand.', 'Rien n’est en cours.'],

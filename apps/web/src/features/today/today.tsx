@@ -9,7 +9,7 @@ import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
 import { Loaded } from '../../shared/kit/loaded';
-import { Page, Section } from '../../shared/kit/page';
+import { Page, Section, State } from '../../shared/kit/page';
 import { ReadingsDue } from '../../shared/readings/readings-due';
 import { todayMessages } from './messages';
 
@@ -89,6 +89,7 @@ const Lots = (props: {
   readonly query: Readonly<Record<string, string>>;
   readonly why: boolean;
 }) => {
+  const t = useMessages(todayMessages);
   const word = useServiceWords();
   const formats = useFormats();
   const list = useList('/api/lots', props.query);
@@ -109,9 +110,12 @@ const Lots = (props: {
                       <strong>{lot.itemName}</strong> <code>{lot.code}</code>
                     </Link>
                     <span>{formats.quantity(lot.onHandQuantity, lot.unit)}</span>
+                    {day !== null && day < formats.today() && (
+                      <State tone="warn">{t('past')}</State>
+                    )}
                     <span className="quiet">
                       {props.why && hold !== undefined
-                        ? `${word(hold.kind)}: ${hold.reason}`
+                        ? `${formats.label(word(hold.kind))} ${hold.reason}`
                         : day === null
                           ? ''
                           : formats.day(day)}

@@ -6,6 +6,7 @@ import type { components } from '../../api/schema';
 import { useChange, useRead } from '../../api/use-api';
 import { useMay } from '../../app/session';
 import { without } from '../../shared/formats/without';
+import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
 import { DecimalField } from '../../shared/kit/decimal-field';
@@ -120,6 +121,7 @@ const Business = ({ value, put, errors, disabled }: PartProps) => {
 const Rules = ({ value, put, errors, disabled }: PartProps) => {
   const t = useMessages(workshopMessages);
   const word = useServiceWords();
+  const formats = useFormats();
   const languages = new Set<string>(value.languages);
   const toggle = (code: string, on: boolean): void =>
     put({
@@ -140,7 +142,7 @@ const Rules = ({ value, put, errors, disabled }: PartProps) => {
       <Caution>{t('marketCaution')}</Caution>
       <fieldset className="one-of">
         <legend>
-          {t('languages')}: {value.languages.join(', ')}
+          {formats.label(t('languages'))} {value.languages.join(', ')}
         </legend>
         {Object.entries(LANGUAGES).map(([code, name]) => (
           <TickField

@@ -29,6 +29,8 @@ export const useFormats = () => {
       day: (day: string) => formatDay(locale, day.slice(0, 10)),
       weekday: (day: string) => formatWeekday(locale, day),
       instant: (instant: string) => formatInstant(locale, timeZone, instant),
+      /** A thing's name before what it is: French sets the colon off. */
+      label: (name: string) => (language.language.startsWith('fr') ? `${name}\u00a0:` : `${name}:`),
       parse: (text: string) => parseDecimal(text, locale),
       today: () => todayIn(timeZone),
       dayBegins: (day: string) => dayBegins(timeZone, day),

@@ -10,6 +10,7 @@ type Lot = components['schemas']['LotView'];
 /** All that stands in the way of using the lot, or that nothing does. */
 export const LotState = ({ lot }: { readonly lot: Lot }) => {
   const word = useServiceWords();
+  const formats = useFormats();
   const standing = lot.holds.filter((hold) => hold.releasedAt === null);
   return (
     <span className="row">
@@ -17,7 +18,7 @@ export const LotState = ({ lot }: { readonly lot: Lot }) => {
       {lot.expired && <State tone="warn">{word('expired')}</State>}
       {standing.map((hold) => (
         <State key={hold.id} tone="caution">
-          {word('on_hold')}: {word(hold.kind)}
+          {formats.label(word('on_hold'))} {word(hold.kind)}
         </State>
       ))}
       {Number(lot.onHandQuantity) === 0 && !lot.refused && <State>{word('empty')}</State>}

@@ -41,7 +41,7 @@ export const WaterScale = ({ title, value, error, measured, limits }: Props) => 
   return (
     <Picture
       title={title}
-      summary={`${name}: ${shown}`}
+      summary={`${formats.label(name)} ${shown}`}
       rows={rows}
       rowKey={({ key }) => key}
       csvName="water-activity"

@@ -33,7 +33,7 @@ export const ReadingsDue = (props: {
                 {props.onTake !== undefined && (
                   <Button
                     variant="default"
-                    aria-label={`${t('take')}: ${row.placeName}`}
+                    aria-label={`${formats.label(t('take'))} ${row.placeName}`}
                     onClick={() => props.onTake?.(row.placeId)}
                   >
                     {t('take')}

@@ -13,6 +13,7 @@ import { importsAndLabels } from './imports-and-labels';
 import { labels } from './labels';
 import { lotsAndRecalls } from './lots-and-recalls';
 import { making } from './making';
+import { organisms } from './organisms';
 import { papers } from './papers';
 import { partsOfSentences } from './parts-of-sentences';
 import { problemTitles } from './problem-titles';
@@ -44,6 +45,7 @@ export const CATALOGUES = [
   labels,
   lotsAndRecalls,
   making,
+  organisms,
   papers,
   partsOfSentences,
   problemTitles,
