@@ -34,6 +34,8 @@ describe('an inspector who was given an account to look with', () => {
     const entries = await rowsOf(page.locator('main table.register').first());
     expect(entries.length).toBeGreaterThan(0);
     const all = await page.getByRole('main').innerText();
+    expect(all).toMatch(/B-\d{6}-\w{4} Dark ganache/);
+    expect(all).toMatch(/D-\d{6}-\w{4} Hotel Tidewater/);
     for (const word of ['CHIPPED', 'Notice of Orrinfield Nut Mill', 'Fridge', 'Matthis'])
       expect(all).toContain(word);
   });

@@ -115,6 +115,13 @@ describe('diary', () => {
     expect(first?.entries.map(({ kind }) => kind)).toEqual(
       expect.arrayContaining(['work', 'reading', 'hold']),
     );
+    // Goods in are named by who brought them, not by an id.
+    expect(first?.entries).toContainEqual(
+      expect.objectContaining({
+        what: 'goods taken in',
+        subject: expect.stringMatching(/^Supplier /) as unknown,
+      }),
+    );
     expect(second?.day).toBe('2026-11-26');
     expect(second?.entries).toEqual([
       expect.objectContaining({ kind: 'cleaning', time: '00:30', what: 'shelves wiped' }),

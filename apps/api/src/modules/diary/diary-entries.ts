@@ -8,7 +8,8 @@ import {
   type RawEntry,
   type Span,
 } from './diary-sources';
-import { type DiaryWords, WORK_ACTIONS } from './diary.words';
+import { work } from './diary-work';
+import type { DiaryWords } from './diary.words';
 import { peopleNames } from './readings.repository';
 
 const holds = async (tx: Tx, span: Span): Promise<RawEntry[]> => {
@@ -42,21 +43,6 @@ const holds = async (tx: Tx, span: Span): Promise<RawEntry[]> => {
           ];
     return [...(isIn(row.placedAt) ? [placed] : []), ...released];
   });
-};
-
-const work = async (tx: Tx, span: Span, words: DiaryWords): Promise<RawEntry[]> => {
-  const rows = await tx.journalEntry.findMany({
-    where: { at: within(span), action: { in: WORK_ACTIONS } },
-  });
-  return rows.map((row) => ({
-    at: row.at,
-    kind: 'work',
-    subject: row.subjectId,
-    what: words.actions[row.action] ?? row.action,
-    attention: false,
-    userId: row.userId,
-    userName: row.userName,
-  }));
 };
 
 /** Everything that was recorded in a span, in the order in which it happened. */
