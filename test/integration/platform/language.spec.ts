@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import type { Response } from 'supertest';
 import { startTestService, type TestService } from '../../support/service/test-service';
 import { addItem, addSupplier, receive, type ReceivedLine } from '../../support/workshop/fixtures';
 
@@ -44,6 +45,12 @@ const refusedIn = (language: string | undefined) => {
   return language === undefined ? sent : sent.set('Accept-Language', language);
 };
 
+const plain = (answer: Response) => ({
+  body: answer.body as unknown,
+  text: answer.text,
+  headers: answer.headers as Readonly<Record<string, string>>,
+});
+
 const ENGLISH = {
   type: '/problems/goods-past-use-by',
   title: 'Past its use-by date',
@@ -55,7 +62,7 @@ describe('a refusal', () => {
   it.each([undefined, 'en-GB,en;q=0.9', 'mi', 'fr;q=0', '*'])(
     'is told in English to a reader of %s',
     async (language) => {
-      const { body, headers } = await refusedIn(language);
+      const { body, headers } = plain(await refusedIn(language));
       expect(body).toMatchObject(ENGLISH);
       expect(headers).toMatchObject({ 'content-language': 'en' });
       expect(headers['vary']).toContain('Accept-Language');
@@ -65,7 +72,7 @@ describe('a refusal', () => {
   it.each(['fr', 'fr-BE,fr;q=0.9,en;q=0.5', 'mi, fr;q=0.3'])(
     'is told in French to a reader of %s',
     async (language) => {
-      const { body, headers, text } = await refusedIn(language);
+      const { body, headers, text } = plain(await refusedIn(language));
       expect(body).toMatchObject({
         type: '/problems/goods-past-use-by',
         title: 'Date limite de consommation dépassée',
@@ -94,7 +101,7 @@ describe('a refusal', () => {
 describe('a field that is not right', () => {
   it('is told in French, by its name', async () => {
     const sent = service.as.owner.post('/suppliers', { name: '', colour: 'red' });
-    const { body, text } = await sent.set('Accept-Language', 'fr').expect(400);
+    const { body, text } = plain(await sent.set('Accept-Language', 'fr').expect(400));
     expect(body).toMatchObject({
       title: 'Certains champs ne sont pas justes',
       errors: expect.arrayContaining([
@@ -106,7 +113,7 @@ describe('a field that is not right', () => {
   });
 
   it('is told in English as ever', async () => {
-    const { body } = await service.as.owner.post('/suppliers', { name: '' }).expect(400);
+    const { body } = plain(await service.as.owner.post('/suppliers', { name: '' }).expect(400));
     expect(body).toMatchObject({
       errors: [{ pointer: '/name', message: 'name must not be empty' }],
     });
@@ -117,7 +124,7 @@ describe('a sentence inside an answer', () => {
   it('was booked by an English reader and is told in French to a French one', async () => {
     expect(line.heldBecause).toContain('Arrived at 8.4 °C; the limit is 6 °C.');
     const path = `/lots/${line.lotCode}`;
-    const { body, text } = await service.as.maker.get(path).set('Accept-Language', 'fr');
+    const { body, text } = plain(await service.as.maker.get(path).set('Accept-Language', 'fr'));
     const reasons = (body as { holds: { reason: string }[] }).holds.map((hold) => hold.reason);
     expect(reasons.join(' ')).toContain(
       `Arrivé à 8.4${NBSP}°C${NBSP}; la limite est de 6${NBSP}°C.`,
@@ -127,7 +134,9 @@ describe('a sentence inside an answer', () => {
 
   it('holds the names that people gave as they gave them', async () => {
     const path = `/scan?text=${line.lotCode}`;
-    const { body } = await service.as.maker.get(path).set('Accept-Language', 'fr').expect(200);
+    const { body } = plain(
+      await service.as.maker.get(path).set('Accept-Language', 'fr').expect(200),
+    );
     expect(JSON.stringify(body)).toContain('Cream 35 %');
     expect(JSON.stringify(body)).toContain('Il est déjà bloqué.');
   });
