@@ -164,7 +164,7 @@ describe('a sentence inside an answer', () => {
     expect((second.body as { id: string }).id).toBe((first.body as { id: string }).id);
   });
 
-  it('leaves no mark on a paper or in a table', async () => {
+  it('leaves no mark in a table', async () => {
     const table = await service.as.owner.get('/exports/lots.csv').expect(200);
     expect(table.text).toContain(line.lotCode);
     expect(table.text).not.toMatch(MARKS);
