@@ -8,6 +8,7 @@ import {
 } from '@api/domain/chocolate-law';
 import { JsonReader, readComposition, type Specification } from '@api/domain/specification';
 import { Decimal } from '@api/domain/units';
+import { inEnglish } from '@api/domain/words/say';
 import { lot, part, specify } from '../../support/labels/ingredients';
 
 const d = (value: string | number): Decimal => new Decimal(value);
@@ -87,7 +88,9 @@ describe('a bar for the United States', () => {
     expect(americanFindings(named, bar(dark()))).toEqual([]);
     const [finding] = americanFindings({ ...named, american: 'semisweet_chocolate' }, bar(dark()));
     expect(finding).toMatchObject({ severity: 'refusal', code: 'name-not-allowed' });
-    expect(finding?.detail).toContain('chocolate liquor is 33 %, at least 35 % is needed');
+    expect(inEnglish(finding?.detail ?? '')).toContain(
+      'chocolate liquor is 33 %, at least 35 % is needed',
+    );
   });
 
   it('that no one has a composition of is not passed silently', () => {

@@ -16,6 +16,7 @@ import {
   type Specification,
 } from '@api/domain/specification';
 import { Decimal } from '@api/domain/units';
+import { inEnglish } from '@api/domain/words/say';
 import { darkChocolate, lot, part, specify } from '../../support/labels/ingredients';
 
 const d = (value: string | number): Decimal => new Decimal(value);
@@ -65,7 +66,7 @@ describe('Directive 2000/36/EC, Annex I (by the French decree 76-692 and SI 2003
 
   it('a filled chocolate is judged by its outer part when that is recorded', () => {
     const [finding] = nameFindings({ kind: 'filled_chocolate' }, product('6', '6'), d('2.9'));
-    expect(finding?.detail).toContain('24.17 %');
+    expect(inEnglish(finding?.detail ?? '')).toContain('24.17 %');
   });
 
   it('a filled chocolate whose shell nobody weighed waits for a person', () => {

@@ -6,6 +6,7 @@ import {
   writeElements,
 } from '@api/domain/identification';
 import type { LabelStock } from '@api/domain/printing';
+import { inEnglish } from '@api/domain/words/say';
 import { readPdf, allText, type ReadItem } from '../../support/papers/read-pdf';
 import { sampleLabel } from '../../support/papers/sample-label';
 import { sampleContext } from '../../support/papers/sample-context';
@@ -223,7 +224,7 @@ describe('a label that does not fit', () => {
       neededHeightMm: number;
       neededWidthMm: number;
     };
-    expect(said.detail).toContain(`a label of 50 × ${neededHeightMm} mm`);
+    expect(inEnglish(said.detail)).toContain(`a label of 50 × ${neededHeightMm} mm`);
     for (const better of [
       { ...stock, heightMm: neededHeightMm },
       { ...stock, widthMm: neededWidthMm },

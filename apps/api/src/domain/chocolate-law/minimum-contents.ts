@@ -1,7 +1,7 @@
 import type { ChocolateKind } from '../specification';
 import { Decimal } from '../units';
 import { BOUNDS, type Measure } from './bounds';
-import { named, say } from '../words/say';
+import { inEnglish, named, say, type Sentence } from '../words/say';
 
 /** What a chocolate is made of, per cent of the chocolate with other edible matter taken out. */
 export interface ChocolateFigures {
@@ -41,7 +41,7 @@ export const totalCocoa = (figures: ChocolateFigures): Decimal =>
   figures.cocoaButter.plus(figures.fatFreeCocoa);
 
 /** Why a chocolate may not bear a name; empty when it may. */
-export const shortfalls = (kind: ChocolateKind, figures: ChocolateFigures): string[] =>
+export const saidShortfalls = (kind: ChocolateKind, figures: ChocolateFigures): Sentence[] =>
   BOUNDS[kind].flatMap((bound) => {
     const value = measured(figures, bound.measure);
     const shown = say`${named(bound.measure)} is ${value.toDecimalPlaces(2).toString()} %`;
@@ -53,6 +53,10 @@ export const shortfalls = (kind: ChocolateKind, figures: ChocolateFigures): stri
     }
     return [];
   });
+
+/** The same in plain English, for programs. */
+export const shortfalls = (kind: ChocolateKind, figures: ChocolateFigures): string[] =>
+  saidShortfalls(kind, figures).map(inEnglish);
 
 /** Article 3(5) (from memory): what words of quality beside the name need. */
 export const mayClaimQuality = (kind: ChocolateKind, figures: ChocolateFigures): boolean => {

@@ -2,7 +2,7 @@ import { finding, type IngoingLot, type IngoingMix } from '../declaration';
 import type { LabelFinding } from '../label/content';
 import type { ChocolateKind } from '../specification';
 import { sum, type Decimal } from '../units';
-import { shortfalls } from './minimum-contents';
+import { saidShortfalls } from './minimum-contents';
 import {
   chocolateFigures,
   chocolateG,
@@ -72,7 +72,7 @@ const barFindings = (kind: ChocolateKind, mix: IngoingMix): LabelFinding[] => {
     const detail = say`The composition of the chocolate isn’t stated in full, so its legal name can’t be checked.`;
     findings.push(finding('warning', 'name-unchecked', detail));
   }
-  const short = figures ? shortfalls(kind, figures) : [];
+  const short = figures ? saidShortfalls(kind, figures) : [];
   if (short.length > 0) findings.push(notAllowed(say`Not ${named(kind)}: ${short.join('; ')}.`));
   const others = mix.lots.filter((lot) => !isChocolate(lot));
   const otherPercent = chocolatePercent(sum(others.map((lot) => lot.massG)), mix.finishedG);
