@@ -3,7 +3,7 @@ import type { User } from '../../generated/prisma/client';
 import { DatabaseService } from '../../platform/database/database.service';
 import { type By, Transactions } from '../../platform/database/transactions';
 import type { Tx } from '../../platform/database/prisma';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import { refuseIfStale } from '../../platform/requests/stale';
 import type { ChangeUserDto, CreateUserDto, UserView } from './access.dto';
@@ -42,7 +42,7 @@ export class UsersService {
         passwordHash,
         pinHash,
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'user.created',
         subjectKind: 'user',
         subjectId: user.name,
@@ -82,7 +82,7 @@ export class UsersService {
   ): Promise<void> {
     const mustSignInAgain = dto.password !== undefined || dto.active === false;
     if (mustSignInAgain) await repository.endSessionsOf(tx, user.id, by.at);
-    await writeJournal(tx, by, {
+    noteInJournal(by, {
       action: 'user.changed',
       subjectKind: 'user',
       subjectId: user.name,

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Decimal } from '../../domain/units';
 import type { Tx } from '../../platform/database/prisma';
 import { type By, Transactions } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { RefusalError } from '../../platform/problems';
 import { type BatchHead, loadBatchHead, loadDraws, requireOpen } from './batch-head.queries';
 import type { AbandonBatchDto } from './ending.dto';
@@ -25,7 +25,7 @@ export class AbandonService {
       await this.putBack(tx, by, batchId, dto);
       const wastedG = await this.wasteRest(tx, by, head, dto.reason);
       await endBatch(tx, by, batchId, { state: 'abandoned', endReason: dto.reason });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'batch.abandoned',
         subjectKind: 'batch',
         subjectId: head.code,

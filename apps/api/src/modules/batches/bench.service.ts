@@ -4,7 +4,7 @@ import { Decimal } from '../../domain/units';
 import { type By, Transactions } from '../../platform/database/transactions';
 import type { Tx } from '../../platform/database/prisma';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, orRefuse, RefusalError } from '../../platform/problems';
 import { placeHolds } from '../stock';
 import { type BatchHead, loadBatchHead, requireOpen } from './batch-head.queries';
@@ -60,7 +60,7 @@ export class BenchService {
         const reason = deviationInWords(head.code, { ...reading, verdict });
         await this.holdOutputs(tx, by, head, reading.id, reason);
       }
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'batch.read',
         subjectKind: 'batch',
         subjectId: head.code,
@@ -112,7 +112,7 @@ export class BenchService {
         },
         include: { mould: { include: { design: true } } },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'batch.mould-used',
         subjectKind: 'batch',
         subjectId: head.code,
@@ -131,7 +131,7 @@ export class BenchService {
       const massG = new Decimal(dto.massGrams);
       const note = dto.note ?? null;
       const [id] = await bookLosses(tx, by, [{ batchId, kind: dto.kind, massG, lotId, note }]);
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'batch.lost',
         subjectKind: 'batch',
         subjectId: head.code,

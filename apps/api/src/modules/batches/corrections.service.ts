@@ -5,7 +5,7 @@ import { decimalFromDb, decimalToDb } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { type By, Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, orRefuse, RefusalError } from '../../platform/problems';
 import { type BatchHead, loadBatchHead, loadDraws } from './batch-head.queries';
 import type { CorrectionDto } from './ending.dto';
@@ -40,7 +40,7 @@ export class CorrectionsService {
       await this.correctLosses(tx, by, head, dto);
       await this.requireBalance(tx, head);
       const redated = await bringDatesForward(tx, by, head);
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'batch.corrected',
         subjectKind: 'batch',
         subjectId: head.code,

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { Decimal } from '../../domain/units';
 import type { Tx } from '../../platform/database/prisma';
 import { type By, Transactions } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import { loadLotForUse, loadLotForUseById, type LotForUse, takeFromLot } from '../stock';
 import { type BatchHead, loadBatchHead, loadDraws, requireOpen } from './batch-head.queries';
@@ -70,7 +70,7 @@ export class DrawsService {
       const head = await loadBatchHead(tx, by, batchId);
       requireOpen(head);
       const view = await drawIntoBatch(tx, by, head, dto, dto.reason ?? null);
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'batch.drawn',
         subjectKind: 'batch',
         subjectId: head.code,
@@ -89,7 +89,7 @@ export class DrawsService {
       const draw = reversibleDraw(draws, drawId);
       await bookReversal(tx, by, draw, reason);
       const lot = await loadLotForUseById(tx, draw.lotId);
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'batch.draw-reversed',
         subjectKind: 'batch',
         subjectId: head.code,

@@ -3,7 +3,7 @@ import { settleBatch, type SettledOutput } from '../../domain/making';
 import { Decimal } from '../../domain/units';
 import type { Tx } from '../../platform/database/prisma';
 import { type By, Transactions } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orRefuse, RefusalError } from '../../platform/problems';
 import { type BatchHead, loadBatchHead, requireOpen } from './batch-head.queries';
 import type { FinishBatchDto } from './ending.dto';
@@ -56,7 +56,7 @@ export class FinishService {
         labourMinutes: dto.labourMinutes ?? null,
         imbalanceReason: dto.imbalanceReason ?? null,
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'batch.finished',
         subjectKind: 'batch',
         subjectId: head.code,

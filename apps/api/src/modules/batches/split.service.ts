@@ -4,7 +4,7 @@ import { apportion, Decimal, sum } from '../../domain/units';
 import type { Tx } from '../../platform/database/prisma';
 import { type By, Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orRefuse, RefusalError } from '../../platform/problems';
 import { nextCode } from '../codes';
 import { loadLotForUseById, takeFromLot } from '../stock';
@@ -72,7 +72,7 @@ export class SplitService {
       for (const [index, parts] of dealt.entries()) {
         for (const part of parts) await this.redraw(tx, by, ids[index] ?? batchId, part, reason);
       }
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'batch.split',
         subjectKind: 'batch',
         subjectId: head.code,

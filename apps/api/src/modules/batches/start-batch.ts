@@ -2,7 +2,7 @@ import type { Prisma } from '../../generated/prisma/client';
 import type { Tx } from '../../platform/database/prisma';
 import type { By } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { nextCode } from '../codes';
 import { refuseSellerUnlessPacking } from './batch-head.queries';
 import type { OpenBatchDto } from './batches.dto';
@@ -33,7 +33,7 @@ export const openBatch = async (
     },
     select: { id: true },
   });
-  await writeJournal(tx, by, {
+  noteInJournal(by, {
     action: 'batch.opened',
     subjectKind: 'batch',
     subjectId: code,

@@ -6,7 +6,7 @@ import { dayFromDb, dayToDb } from '../../platform/database/days';
 import type { Tx } from '../../platform/database/prisma';
 import { Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { decodeCursor, limitOf, type Page, pageOf } from '../../platform/paging/page';
 import { orNotFound, ProblemError, RefusalError } from '../../platform/problems';
 import { refuseIfStale } from '../../platform/requests/stale';
@@ -63,7 +63,7 @@ export class ComplaintsService {
           userId: by.userId,
         },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'complaint.registered',
         subjectKind: 'complaint',
         subjectId: code,
@@ -94,7 +94,7 @@ export class ComplaintsService {
           version: { increment: 1 },
         },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: dto.closed === true ? 'complaint.closed' : 'complaint.changed',
         subjectKind: 'complaint',
         subjectId: code,
@@ -139,7 +139,7 @@ export class ComplaintsService {
         },
         select: { id: true },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'complaint.photo-added',
         subjectKind: 'complaint',
         subjectId: code,

@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { DatabaseService } from '../../platform/database/database.service';
 import { Transactions } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import {
   decodeCursor,
   limitOf,
@@ -36,7 +36,7 @@ export class CustomersService {
   create(dto: CreateCustomerDto): Promise<CustomerView> {
     return this.transactions.book(async (tx, by) => {
       const customer = await repository.createCustomer(tx, dto);
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'customer.created',
         subjectKind: 'customer',
         subjectId: customer.name,
@@ -50,7 +50,7 @@ export class CustomersService {
       const before = orNotFound(await repository.findCustomer(tx, id), 'customer', id);
       refuseIfStale('customer', seen, before.version);
       const after = await repository.changeCustomer(tx, id, dto);
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'customer.changed',
         subjectKind: 'customer',
         subjectId: after.name,

@@ -6,7 +6,7 @@ import { decimalToDb } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { type By, Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { decodeCursor, limitOf, type Page, pageOf } from '../../platform/paging/page';
 import { orNotFound, orRefuse } from '../../platform/problems';
 import { nextCode } from '../codes';
@@ -64,7 +64,7 @@ export class DeliveriesService {
         const received = orRefuse(receiveLine(goodsLineOf(line, item), by.today));
         codes.push(await bookLine(tx, by, delivery.id, index + 1, { line, item, received }));
       }
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'delivery.booked',
         subjectKind: 'delivery',
         subjectId: delivery.id,

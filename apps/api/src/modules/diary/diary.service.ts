@@ -4,7 +4,7 @@ import { diary, type PaperLanguage } from '../../documents';
 import type { Tx } from '../../platform/database/prisma';
 import { Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import { PaperContexts } from '../papers';
 import { loadWorkshop } from '../workshop';
@@ -72,7 +72,7 @@ export class DiaryService {
       const { id } = await tx.cleaningRecord.create({
         data: { id: newId(), placeId, tankId, what, note, at: by.at, userId: by.userId },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'cleaning.done',
         subjectKind: tank === null ? 'place' : 'tank',
         subjectId: place?.name ?? tank?.name ?? 'workshop',

@@ -3,7 +3,7 @@ import type { Place } from '../../generated/prisma/client';
 import { optionalDecimalFromDb } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import type { By } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { placeHolds } from '../stock';
 import type { TakeReadingDto } from './readings.dto';
 import { named, say } from '../../domain/words/say';
@@ -55,7 +55,7 @@ export const holdLotsOf = async (
     })),
   );
   for (const { code } of lots) {
-    await writeJournal(tx, by, {
+    noteInJournal(by, {
       action: 'hold.placed',
       subjectKind: 'lot',
       subjectId: code,

@@ -7,7 +7,7 @@ import { DatabaseService } from '../../platform/database/database.service';
 import type { Tx } from '../../platform/database/prisma';
 import { Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { decodeCursor, encodeCursor, limitOf, type Page } from '../../platform/paging/page';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import { holdLotsOf, limitsOf } from './place-limits';
@@ -72,7 +72,7 @@ export class ReadingsService {
       if (dto.holdLots === true && isOut(verdict) && subject.place !== null) {
         await holdLotsOf(tx, by, subject.place, { id, dto });
       }
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'reading.taken',
         subjectKind: subject.place === null ? 'lot' : 'place',
         subjectId: subject.name,

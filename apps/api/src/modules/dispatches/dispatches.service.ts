@@ -9,7 +9,7 @@ import { decimalToDb } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { type By, Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { decodeCursor, limitOf, type Page, pageOf } from '../../platform/paging/page';
 import { orNotFound, orRefuse, RefusalError } from '../../platform/problems';
 import { nextCode } from '../codes';
@@ -96,7 +96,7 @@ export class DispatchesService {
           cost: decimalToDb(share.cost),
         })),
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'dispatch.sent',
         subjectKind: 'dispatch',
         subjectId: code,

@@ -6,7 +6,7 @@ import type { Prisma } from '../../generated/prisma/client';
 import { decimalFromDb, decimalToDb } from '../../platform/database/decimals';
 import { type By, Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, orRefuse } from '../../platform/problems';
 import { refuseTwice } from './each-lot-once';
 import type { ReturnDto, ReturnLineDto } from './dispatches.dto';
@@ -69,7 +69,7 @@ export class ReturnsService {
         this.movementsOf(by, dispatch, before, returned, dto.reason, eventId),
       );
       await tx.movement.createMany({ data: movements });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'dispatch.returned',
         subjectKind: 'dispatch',
         subjectId: dispatch.code,

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { csvText } from '../../platform/csv/csv';
 import type { Tx } from '../../platform/database/prisma';
 import { Transactions } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, ProblemError } from '../../platform/problems';
 import { readTable } from './csv-table';
 import type { ImportDto, ImportReportView } from './imports.dto';
@@ -42,7 +42,7 @@ export class ImportsService {
       const plan = await planOf(tx, register, dto.csv);
       refuseUnclean(plan);
       for (const line of plan.lines) await line.write(tx, by);
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'register.imported',
         subjectKind: 'register',
         subjectId: name,

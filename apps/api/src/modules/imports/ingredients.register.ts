@@ -4,7 +4,7 @@ import type { Item, Prisma } from '../../generated/prisma/client';
 import { moneyText } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { UNITS } from '../items';
 import { genericKeyOf, withGenericComposition } from '../recipes';
 import type { CsvRow } from './csv-table';
@@ -77,7 +77,7 @@ const plannedLine = (read: Read, before: Item | undefined): PlannedLine => {
           data: { ...made, id: newId(), name: read.name, kind: read.kind, unit },
         });
       }
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: before ? 'item.changed' : 'item.created',
         subjectKind: 'item',
         subjectId: read.name,

@@ -1,7 +1,7 @@
 import { dayFromDb } from '../../platform/database/days';
 import { moneyText } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { insertPrice } from '../pricing';
 import type { CsvRow } from './csv-table';
 import { type ImportPlan, type PlannedLine, type Register, repeated } from './register';
@@ -72,7 +72,7 @@ const plan = async (tx: Tx, rows: readonly CsvRow[]): Promise<ImportPlan> => {
             fromDay,
             ...(row.note === null ? {} : { note: row.note }),
           });
-          await writeJournal(write, by, {
+          noteInJournal(by, {
             action: 'price.set',
             subjectKind: 'item',
             subjectId: item.name,

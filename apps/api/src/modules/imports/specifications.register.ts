@@ -1,5 +1,5 @@
 import type { Tx } from '../../platform/database/prisma';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { createSpecification } from '../specifications';
 import type { CsvRow } from './csv-table';
 import { type ImportPlan, type PlannedLine, type Register, repeated } from './register';
@@ -33,7 +33,7 @@ const plan = async (tx: Tx, rows: readonly CsvRow[]): Promise<ImportPlan> => {
         kind: 'create',
         write: async (write, by) => {
           const id = await createSpecification(write, by, of, json);
-          await writeJournal(write, by, {
+          noteInJournal(by, {
             action: 'specification.drafted',
             subjectKind: 'specification',
             subjectId: id,

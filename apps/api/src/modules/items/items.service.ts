@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { toGtin14 } from '../../domain/identification';
 import { DatabaseService } from '../../platform/database/database.service';
 import { Transactions } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { decodeCursor, limitOf, type Page, pageOf } from '../../platform/paging/page';
 import { orNotFound, orRefuse } from '../../platform/problems';
 import { refuseIfStale } from '../../platform/requests/stale';
@@ -50,7 +50,7 @@ export class ItemsService {
     const columns = { ...columnsOf(dto), name: dto.name, kind: dto.kind, unit: unitOf(dto) };
     return this.transactions.book(async (tx, by) => {
       const item = await repository.createItem(tx, columns);
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'item.created',
         subjectKind: 'item',
         subjectId: item.name,
@@ -66,7 +66,7 @@ export class ItemsService {
       const before = orNotFound(await repository.findItem(tx, id), 'item', id);
       refuseIfStale('item', seen, before.version);
       const after = await repository.changeItem(tx, id, columns);
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'item.changed',
         subjectKind: 'item',
         subjectId: after.name,

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { ContactDecision } from '../../generated/prisma/client';
 import { Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { RefusalError } from '../../platform/problems';
 import { composeForLot } from './compose-for-lot';
 import { namesOf, standingDecisions } from './contact-decisions.queries';
@@ -70,7 +70,7 @@ export class ContactDecisionsService {
           userId: by.userId,
         },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'contact.decided',
         subjectKind: 'item',
         subjectId: label.lot.item.name,

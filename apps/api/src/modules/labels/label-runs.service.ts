@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { answering } from '../../domain/label';
 import { type By, Transactions } from '../../platform/database/transactions';
 import type { Tx } from '../../platform/database/prisma';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import { namesOf } from './contact-decisions.queries';
 import {
@@ -97,7 +97,7 @@ export class LabelRunsService {
       content: drawn.content,
       pdf: drawn.pdf,
     });
-    await writeJournal(tx, by, {
+    noteInJournal(by, {
       action: 'labels.printed',
       subjectKind: 'lot',
       subjectId: lotCode,

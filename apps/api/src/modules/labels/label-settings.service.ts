@@ -9,7 +9,7 @@ import {
 } from '../../domain/specification';
 import type { Prisma } from '../../generated/prisma/client';
 import { Transactions } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, orRefuse, ProblemError, type FieldProblem } from '../../platform/problems';
 import { refuseIfStale } from '../../platform/requests/stale';
 import { loadWorkshop } from '../workshop';
@@ -70,7 +70,7 @@ export class LabelSettingsService {
         where: { id },
         data: { settings, version: { increment: 1 } },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'label-settings.changed',
         subjectKind: 'item',
         subjectId: item.name,
@@ -102,7 +102,7 @@ export class LabelSettingsService {
         where: { id: 1 },
         data: { settings: withLabels(before.settings, dto), version: { increment: 1 } },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'label-settings.changed',
         subjectKind: 'workshop',
         subjectId: after.name,

@@ -5,7 +5,7 @@ import type { QuantityCheck } from '../../generated/prisma/client';
 import { quantityText } from '../../platform/database/decimals';
 import { Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { ProblemError } from '../../platform/problems';
 import { namesOf } from './contact-decisions.queries';
 import { lotToLabel } from './lot-facts';
@@ -95,7 +95,7 @@ export class QuantityChecksService {
           userId: by.userId,
         },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'packs.weighed',
         subjectKind: 'lot',
         subjectId: lotCode,

@@ -5,7 +5,7 @@ import type { Prisma } from '../../generated/prisma/client';
 import { dayFromDb, dayToDb, optionalDayFromDb } from '../../platform/database/days';
 import type { Tx } from '../../platform/database/prisma';
 import { type By, Transactions } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, orRefuse, RefusalError } from '../../platform/problems';
 import type { LotDatesView } from './lot-dates.dto';
 import { say } from '../../domain/words/say';
@@ -64,7 +64,7 @@ export class LotDatesService {
     data: Prisma.LotUncheckedUpdateInput,
   ): Promise<LotDatesView> {
     const after = await tx.lot.update({ where: { id: lot.id }, data, include: included });
-    await writeJournal(tx, by, { action, subjectKind: 'lot', subjectId: lot.code });
+    noteInJournal(by, { action, subjectKind: 'lot', subjectId: lot.code });
     return viewOf(after);
   }
 }

@@ -5,7 +5,7 @@ import { decimalFromDb, decimalToDb } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, orRefuse, RefusalError } from '../../platform/problems';
 import { loadLotForUse, type LotForUse } from '../stock';
 import type { AdjustmentDto, LotView } from './lots.dto';
@@ -51,7 +51,7 @@ export class AdjustmentsService {
           select: { id: true },
         });
       }
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: `lot.${dto.kind}`,
         subjectKind: 'lot',
         subjectId: code,
@@ -98,7 +98,7 @@ export class AdjustmentsService {
         },
         select: { id: true },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'lot.adjustment-reversed',
         subjectKind: 'lot',
         subjectId: code,

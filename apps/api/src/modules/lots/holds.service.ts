@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { Transactions } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import { loadLotForUse, placeHolds } from '../stock';
 import type { LotView } from './lots.dto';
@@ -15,7 +15,7 @@ export class HoldsService {
     return this.transactions.book(async (tx, by) => {
       const lot = await loadLotForUse(tx, code);
       await placeHolds(tx, by, [{ lotId: lot.id, kind: 'person', reason }]);
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'hold.placed',
         subjectKind: 'lot',
         subjectId: code,
@@ -45,7 +45,7 @@ export class HoldsService {
         data: { releasedAt: by.at, releasedById: by.userId, releaseReason: reason },
         select: { id: true },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'hold.released',
         subjectKind: 'lot',
         subjectId: code,

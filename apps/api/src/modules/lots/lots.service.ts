@@ -4,7 +4,7 @@ import { DatabaseService } from '../../platform/database/database.service';
 import { dayToDb } from '../../platform/database/days';
 import type { Tx } from '../../platform/database/prisma';
 import { Transactions } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { decodeCursor, limitOf, type Page, pageOf } from '../../platform/paging/page';
 import { orNotFound } from '../../platform/problems';
 import type { LotQuery, LotView, MovementView, PinSpecificationDto } from './lots.dto';
@@ -79,7 +79,7 @@ export class LotsService {
       const place = await tx.place.findUnique({ where: { id: placeId } });
       orNotFound(place, 'place', placeId);
       await tx.lot.update({ where: { id: lot.id }, data: { placeId }, select: { id: true } });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'lot.moved',
         subjectKind: 'lot',
         subjectId: code,
@@ -108,7 +108,7 @@ export class LotsService {
         data: { specificationId: dto.specificationId },
         select: { id: true },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'lot.specification-pinned',
         subjectKind: 'lot',
         subjectId: code,

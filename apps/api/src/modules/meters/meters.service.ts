@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { DatabaseService } from '../../platform/database/database.service';
 import { Transactions } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { decodeCursor, limitOf, type Page, pageOf } from '../../platform/paging/page';
 import type { CalibrateDto, CalibrationQuery, CalibrationView } from './meters.dto';
 import { calibrationView, createCalibration, listCalibrations } from './meters.repository';
@@ -23,7 +23,7 @@ export class MetersService {
   calibrate(dto: CalibrateDto): Promise<CalibrationView> {
     return this.transactions.book(async (tx, by) => {
       const calibration = await createCalibration(tx, by, dto);
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'meter.calibrated',
         subjectKind: 'meter',
         subjectId: dto.instrument,

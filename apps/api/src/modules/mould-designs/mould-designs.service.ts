@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Prisma } from '../../generated/prisma/client';
 import { DatabaseService } from '../../platform/database/database.service';
 import { Transactions } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import {
   decodeCursor,
   limitOf,
@@ -51,7 +51,7 @@ export class MouldDesignsService {
   create(dto: CreateMouldDesignDto): Promise<MouldDesignView> {
     return this.transactions.book(async (tx, by) => {
       const design = await repository.createMouldDesign(tx, columnsOf(dto));
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'mould-design.created',
         subjectKind: 'mould-design',
         subjectId: design.name,
@@ -65,7 +65,7 @@ export class MouldDesignsService {
       const before = orNotFound(await repository.findMouldDesign(tx, id), 'mould design', id);
       refuseIfStale('mould design', seen, before.version);
       const after = await repository.changeMouldDesign(tx, id, columnsOf(dto));
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'mould-design.changed',
         subjectKind: 'mould-design',
         subjectId: after.name,

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { DatabaseService } from '../../platform/database/database.service';
 import { Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { decodeCursor, limitOf, type Page, pageOf } from '../../platform/paging/page';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import { nextTag } from '../codes';
@@ -57,7 +57,7 @@ export class MouldsService {
         });
         items.push(mouldView(orNotFound(await findMould(tx, tag), 'mould', tag)));
       }
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'mould.added',
         subjectKind: 'mould-design',
         subjectId: design.name,
@@ -89,7 +89,7 @@ export class MouldsService {
         },
       });
       await tx.mould.update({ where: { id: mould.id }, data: { state: dto.result } });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'mould.inspected',
         subjectKind: 'mould',
         subjectId: tag,

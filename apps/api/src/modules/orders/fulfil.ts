@@ -1,6 +1,6 @@
 import type { Tx } from '../../platform/database/prisma';
 import type { By } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import { findOrder, sentByLine, sentOf, type StoredOrder } from './orders.repository';
 import { named, say } from '../../domain/words/say';
@@ -41,7 +41,7 @@ export const closeWhenSent = async (tx: Tx, by: By, order: StoredOrder): Promise
     where: { id: order.id },
     data: { state: 'done', version: { increment: 1 } },
   });
-  await writeJournal(tx, by, {
+  noteInJournal(by, {
     action: 'order.changed',
     subjectKind: 'order',
     subjectId: order.code,

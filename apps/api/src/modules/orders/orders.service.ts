@@ -4,7 +4,7 @@ import { dayFromDb, dayToDb } from '../../platform/database/days';
 import type { Tx } from '../../platform/database/prisma';
 import { Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { decodeCursor, limitOf, type Page, pageOf } from '../../platform/paging/page';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import { refuseIfStale } from '../../platform/requests/stale';
@@ -100,7 +100,7 @@ export class OrdersService {
         },
       });
       await repository.replaceLines(tx, id, dto.lines);
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'order.taken',
         subjectKind: 'order',
         subjectId: code,
@@ -135,7 +135,7 @@ export class OrdersService {
           version: { increment: 1 },
         },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'order.changed',
         subjectKind: 'order',
         subjectId: before.code,

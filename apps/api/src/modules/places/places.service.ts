@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { DatabaseService } from '../../platform/database/database.service';
 import { Transactions } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import {
   decodeCursor,
   limitOf,
@@ -37,7 +37,7 @@ export class PlacesService {
   create(dto: CreatePlaceDto): Promise<PlaceView> {
     return this.transactions.book(async (tx, by) => {
       const place = await repository.createPlace(tx, { ...dto, tag: await nextTag(tx, 'place') });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'place.created',
         subjectKind: 'place',
         subjectId: place.name,
@@ -51,7 +51,7 @@ export class PlacesService {
       const before = orNotFound(await repository.findPlace(tx, id), 'place', id);
       refuseIfStale('place', seen, before.version);
       const after = await repository.changePlace(tx, id, dto);
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'place.changed',
         subjectKind: 'place',
         subjectId: after.name,

@@ -5,7 +5,7 @@ import { decimalToDb, quantityText } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { type By, Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import { openBatch } from '../batches';
 import { loadLotsForUse, takeFromLot } from '../stock';
@@ -71,7 +71,7 @@ export class PlanBenchService {
       const row = orNotFound(await tx.reservation.findUnique({ where: { id } }), 'reservation', id);
       if (row.releasedAt === null) {
         await tx.reservation.update({ where: { id }, data: { releasedAt: by.at } });
-        await writeJournal(tx, by, {
+        noteInJournal(by, {
           action: 'reservation.released',
           subjectKind: 'reservation',
           subjectId: id,
@@ -98,7 +98,7 @@ export class PlanBenchService {
     await tx.plannedStart.create({ data: { planId, key: planned.key, batchId: id } });
     const fromLots = planned.uses.filter(({ source }) => source === 'lot');
     const ids = await this.reserve(tx, by, id, fromLots, expiresAt);
-    await writeJournal(tx, by, {
+    noteInJournal(by, {
       action: 'plan.started',
       subjectKind: 'batch',
       subjectId: code,

@@ -3,7 +3,7 @@ import { forecastCounter, type CounterSale, type Forecast } from '../../domain/d
 import { Decimal } from '../../domain/units';
 import type { Tx } from '../../platform/database/prisma';
 import { Transactions } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import { refuseIfStale } from '../../platform/requests/stale';
 import { withKey } from '../pricing';
@@ -94,7 +94,7 @@ export class ForecastsService {
         where: { id: 1 },
         data: { settings: withKey(before.settings, 'planning', dto), version: { increment: 1 } },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'planning-settings.changed',
         subjectKind: 'workshop',
         subjectId: after.name,

@@ -7,7 +7,7 @@ import { dayToDb } from '../../platform/database/days';
 import type { Tx } from '../../platform/database/prisma';
 import { Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, orRefuse } from '../../platform/problems';
 import type { PlanContent, PlanView, WayOutView } from './plan.dto';
 import { planContent, wayOutView } from './plan.view';
@@ -66,7 +66,7 @@ export class PlanService {
           userId: by.userId,
         },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'plan.made',
         subjectKind: 'plan',
         subjectId: id,

@@ -3,7 +3,7 @@ import { moneyText, quantityText } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import type {
   MinimumOrderDto,
@@ -39,7 +39,7 @@ export class SupplyService {
         create: { id: newId(), itemId, ...data },
         update: { ...data, version: { increment: 1 } },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'supply-term.set',
         subjectKind: 'item',
         subjectId: item.name,
@@ -71,7 +71,7 @@ export class SupplyService {
         create: { supplierId, amount: dto.amount },
         update: { amount: dto.amount, version: { increment: 1 } },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'minimum-order.set',
         subjectKind: 'supplier',
         subjectId: supplier.name,

@@ -8,7 +8,7 @@ import type { Item } from '../../generated/prisma/client';
 import { moneyText } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { Transactions } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, orRefuse, RefusalError } from '../../platform/problems';
 import { itemCostView } from './costs.view';
 import { loadBasis, type LoadedBasis } from './cost-basis.queries';
@@ -87,7 +87,7 @@ export class PricesService {
         });
       }
       const price = await insertPrice(tx, by, id, dto);
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'price.set',
         subjectKind: 'item',
         subjectId: item.name,

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { Decimal } from '../../domain/units';
 import { priceWithEnding, netPriceFor } from '../../domain/pricing';
 import { Transactions } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, orRefuse, RefusalError } from '../../platform/problems';
 import { refuseIfStale } from '../../platform/requests/stale';
 import { loadWorkshop } from '../workshop';
@@ -43,7 +43,7 @@ export class PricingSettingsService {
         where: { id: 1 },
         data: { settings: withKey(before.settings, 'pricing', dto), version: { increment: 1 } },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'pricing-settings.changed',
         subjectKind: 'workshop',
         subjectId: after.name,
@@ -65,7 +65,7 @@ export class PricingSettingsService {
         where: { id },
         data: { settings: withKey(item.settings, 'pricing', dto), version: { increment: 1 } },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'price-rule.changed',
         subjectKind: 'item',
         subjectId: item.name,

@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { Tx } from '../../platform/database/prisma';
 import { type By, Transactions } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { placeHolds } from '../stock';
 import { currentScope, withoutExcluded } from './recall-scope';
 import type { RecallView } from './recalls.dto';
@@ -38,7 +38,7 @@ export class RecallHoldsService {
       }
       const detail = { lots: lots.map((lot) => lot.code), rehearsal: recall.mode === 'rehearsal' };
       await repository.addAction(tx, by, recall.id, 'held', detail);
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'recall.held',
         subjectKind: 'recall',
         subjectId: code,

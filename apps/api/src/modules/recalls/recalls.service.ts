@@ -5,7 +5,7 @@ import { DatabaseService } from '../../platform/database/database.service';
 import type { Tx } from '../../platform/database/prisma';
 import { type By, Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { decodeCursor, limitOf, type Page, pageOf } from '../../platform/paging/page';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import { nextCode } from '../codes';
@@ -94,7 +94,7 @@ export class RecallsService {
       });
       const scope = await currentScope(tx, rootIds, by.at);
       await repository.addAction(tx, by, id, 'opened', json({ scope }));
-      await this.journal(tx, by, 'recall.opened', code, { mode: dto.mode, reason: dto.reason });
+      this.journal(by, 'recall.opened', code, { mode: dto.mode, reason: dto.reason });
       return this.view(tx, code);
     });
   }
@@ -121,7 +121,7 @@ export class RecallsService {
       });
       const detail = { lots: scope.lots.length, excluded: excluded.map((row) => ({ ...row })) };
       await repository.addAction(tx, by, recall.id, 'frozen', detail);
-      await this.journal(tx, by, 'recall.frozen', code, detail);
+      this.journal(by, 'recall.frozen', code, detail);
       return this.view(tx, code);
     });
   }
@@ -135,7 +135,7 @@ export class RecallsService {
         orNotFound(customer, 'customer', dto.customerId);
       }
       await repository.addAction(tx, by, recall.id, dto.kind, json({ ...dto }));
-      await this.journal(tx, by, `recall.${dto.kind}`, code, { ...dto });
+      this.journal(by, `recall.${dto.kind}`, code, { ...dto });
       return this.view(tx, code);
     });
   }
@@ -153,7 +153,7 @@ export class RecallsService {
         closeReport: json(closeReport(recall, view, dto.conclusion, by.at)),
       });
       await repository.addAction(tx, by, recall.id, 'closed', { conclusion: dto.conclusion });
-      await this.journal(tx, by, 'recall.closed', code, { conclusion: dto.conclusion });
+      this.journal(by, 'recall.closed', code, { conclusion: dto.conclusion });
       return this.view(tx, code);
     });
   }
@@ -166,8 +166,8 @@ export class RecallsService {
     return recallView(tx, await this.find(tx, code), this.clock.now());
   }
 
-  private journal(tx: Tx, by: By, action: string, code: string, detail: object): Promise<void> {
-    return writeJournal(tx, by, {
+  private journal(by: By, action: string, code: string, detail: object): void {
+    noteInJournal(by, {
       action,
       subjectKind: 'recall',
       subjectId: code,

@@ -5,7 +5,7 @@ import { decimalToDb } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { type By, Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, orRefuse, RefusalError } from '../../platform/problems';
 import { placeHolds } from '../stock';
 import type { RecallView, RecoveredDto, RecoveriesDto } from './recalls.dto';
@@ -33,7 +33,7 @@ export class RecoveriesService {
       const inCase = new Set([...scope.lots, ...learned.lots].map((lot) => lot.code));
       for (const { lot } of dto.lines) mustBeInCase(code, lot, inCase);
       for (const line of dto.lines) await this.recoverLine(tx, by, recall, line);
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'recall.recovered',
         subjectKind: 'recall',
         subjectId: code,

@@ -4,7 +4,7 @@ import { DatabaseService } from '../../platform/database/database.service';
 import { decimalToDb, quantityText } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { type By, Transactions } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, orRefuse, RefusalError } from '../../platform/problems';
 import { refuseIfStale } from '../../platform/requests/stale';
 import { readDraft } from './read-draft';
@@ -38,7 +38,7 @@ export class RecipesService {
     return this.transactions.book(async (tx, by) => {
       const yieldMassG = await this.accept(tx, itemId, dto);
       const version = await repository.createVersion(tx, itemId, dto, yieldMassG);
-      return this.written(tx, by, 'recipe.written', version);
+      return this.written(by, 'recipe.written', version);
     });
   }
 
@@ -55,7 +55,7 @@ export class RecipesService {
       }
       const yieldMassG = await this.accept(tx, before.recipe.itemId, dto);
       const version = await repository.replaceVersion(tx, id, dto, yieldMassG);
-      return this.written(tx, by, 'recipe.changed', version);
+      return this.written(by, 'recipe.changed', version);
     });
   }
 
@@ -95,13 +95,8 @@ export class RecipesService {
     return yieldG === null ? null : decimalToDb(yieldG);
   }
 
-  private async written(
-    tx: Tx,
-    by: By,
-    action: string,
-    version: repository.StoredVersion,
-  ): Promise<RecipeVersionView> {
-    await writeJournal(tx, by, {
+  private written(by: By, action: string, version: repository.StoredVersion): RecipeVersionView {
+    noteInJournal(by, {
       action,
       subjectKind: 'recipe',
       subjectId: version.recipe.item.name,

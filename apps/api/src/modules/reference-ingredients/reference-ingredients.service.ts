@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { REFERENCE_CAUTION, REFERENCE_INGREDIENTS } from '../../domain/reference-ingredients';
 import { Transactions } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import { refuseIfStale } from '../../platform/requests/stale';
 import { withGenericComposition } from '../recipes';
@@ -53,7 +53,7 @@ export class ReferenceIngredientsService {
         where: { id: itemId },
         data: { settings, version: { increment: 1 } },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'item.generic-composition-chosen',
         subjectKind: 'item',
         subjectId: item.name,

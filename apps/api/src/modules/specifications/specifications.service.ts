@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { DatabaseService } from '../../platform/database/database.service';
 import type { Tx } from '../../platform/database/prisma';
 import { type By, Transactions } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import { refuseIfStale } from '../../platform/requests/stale';
 import { readSpecification } from './specification-json';
@@ -67,7 +67,7 @@ export class SpecificationsService {
       }
       const of = { itemId, supplierId: dto.supplierId, document: dto.document ?? null };
       const id = await repository.createSpecification(tx, by, of, json);
-      await this.note(tx, by, 'specification.drafted', id, item.name);
+      this.note(by, 'specification.drafted', id, item.name);
       return view(tx, itemId, id);
     });
   }
@@ -84,7 +84,7 @@ export class SpecificationsService {
       refuseUnlessDraft(row);
       refuseIfStale('specification', seen, row.version);
       await repository.changeDraft(tx, id, dto.document ?? null, json);
-      await this.note(tx, by, 'specification.changed', id, row.supplier.name);
+      this.note(by, 'specification.changed', id, row.supplier.name);
       return view(tx, itemId, id);
     });
   }
@@ -104,7 +104,7 @@ export class SpecificationsService {
         },
         select: { id: true },
       });
-      await this.note(tx, by, 'specification.approved', id, row.supplier.name);
+      this.note(by, 'specification.approved', id, row.supplier.name);
       return view(tx, itemId, id);
     });
   }
@@ -124,13 +124,13 @@ export class SpecificationsService {
         data: { state: 'withdrawn', withdrawnAt: by.at, version: { increment: 1 } },
         select: { id: true },
       });
-      await this.note(tx, by, 'specification.withdrawn', id, reason);
+      this.note(by, 'specification.withdrawn', id, reason);
       return view(tx, itemId, id);
     });
   }
 
-  private async note(tx: Tx, by: By, action: string, id: string, about: string): Promise<void> {
-    await writeJournal(tx, by, {
+  private note(by: By, action: string, id: string, about: string): void {
+    noteInJournal(by, {
       action,
       subjectKind: 'specification',
       subjectId: id,

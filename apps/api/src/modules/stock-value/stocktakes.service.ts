@@ -12,7 +12,7 @@ import {
 import type { Tx } from '../../platform/database/prisma';
 import { type By, Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import {
   decodeCursor,
   limitOf,
@@ -98,7 +98,7 @@ export class StocktakesService {
         const lot = orNotFound(lots.get(count.lotCode), 'lot', count.lotCode);
         await this.bookCount(tx, by, id, lot, count);
       }
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'stocktake.booked',
         subjectKind: 'stocktake',
         subjectId: id,

@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { DatabaseService } from '../../platform/database/database.service';
 import { Transactions } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import {
   decodeCursor,
   limitOf,
@@ -36,7 +36,7 @@ export class SuppliersService {
   create(dto: CreateSupplierDto): Promise<SupplierView> {
     return this.transactions.book(async (tx, by) => {
       const supplier = await repository.createSupplier(tx, dto);
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'supplier.created',
         subjectKind: 'supplier',
         subjectId: supplier.name,
@@ -50,7 +50,7 @@ export class SuppliersService {
       const before = orNotFound(await repository.findSupplier(tx, id), 'supplier', id);
       refuseIfStale('supplier', seen, before.version);
       const after = await repository.changeSupplier(tx, id, dto);
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'supplier.changed',
         subjectKind: 'supplier',
         subjectId: after.name,

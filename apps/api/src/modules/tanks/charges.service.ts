@@ -4,7 +4,7 @@ import { quantityText } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { type By, Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { endBatch, loadContents, type MadeLot, massOf } from '../batches';
 import { nextCode } from '../codes';
 import { additionsOf, checkAdditions, drawAll, heelOf } from './additions';
@@ -33,7 +33,7 @@ export class ChargesService {
       const made = await makeTankLot(tx, by, tank, batch, contents);
       await endBatch(tx, by, batch.id, { state: 'finished' });
       await setCurrentLot(tx, tankId, made.id);
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'tank.charged',
         subjectKind: 'tank',
         subjectId: tank.name,

@@ -3,7 +3,7 @@ import { decimalToDb, quantityText } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { type By, Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import type { StockShare } from '../../domain/stock';
 import { ZERO } from '../../domain/units';
 import { loadLotForUseById, type LotForUse } from '../stock';
@@ -71,7 +71,7 @@ export class EmptyingsService {
       });
       if (heel !== null && outcome === 'wasted') await wasteHeel(tx, by, heel, id, tank.name);
       if (tank.currentLotId !== null) await setCurrentLot(tx, tankId, null);
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'tank.emptied',
         subjectKind: 'tank',
         subjectId: tank.name,

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { DatabaseService } from '../../platform/database/database.service';
 import { Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import {
   decodeCursor,
   limitOf,
@@ -50,7 +50,7 @@ export class TanksService {
       const { capacityGrams: capacityG, ...same } = dto;
       const tag = await nextTag(tx, 'tank');
       await tx.tank.create({ data: { id, tag, capacityG, ...same } });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'tank.created',
         subjectKind: 'tank',
         subjectId: dto.name,
@@ -79,7 +79,7 @@ export class TanksService {
           version: { increment: 1 },
         },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'tank.changed',
         subjectKind: 'tank',
         subjectId: before.name,

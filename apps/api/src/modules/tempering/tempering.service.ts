@@ -11,7 +11,7 @@ import { Decimal } from '../../domain/units';
 import type { Item, Prisma } from '../../generated/prisma/client';
 import { DatabaseService } from '../../platform/database/database.service';
 import { Transactions } from '../../platform/database/transactions';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import { refuseIfStale } from '../../platform/requests/stale';
 import { curveOf, TEMPERING, type CurveInForce } from './stored-curve';
@@ -61,7 +61,7 @@ export class TemperingService {
         where: { id: itemId },
         data: { settings, version: { increment: 1 } },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'item.tempering-set',
         subjectKind: 'item',
         subjectId: item.name,

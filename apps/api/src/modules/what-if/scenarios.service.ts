@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Prisma, Scenario } from '../../generated/prisma/client';
 import { Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound } from '../../platform/problems';
 import { refuseIfStale } from '../../platform/requests/stale';
 import { loadBasis } from '../pricing';
@@ -51,7 +51,7 @@ export class ScenariosService {
       const row = await tx.scenario.create({
         data: { id: newId(), ...dataOf(dto), at: by.at, userId: by.userId },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'scenario.saved',
         subjectKind: 'scenario',
         subjectId: row.name,
@@ -70,7 +70,7 @@ export class ScenariosService {
         where: { id },
         data: { ...dataOf(dto), version: { increment: 1 } },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'scenario.changed',
         subjectKind: 'scenario',
         subjectId: row.name,
@@ -83,7 +83,7 @@ export class ScenariosService {
     return this.transactions.book(async (tx, by) => {
       const before = orNotFound(await tx.scenario.findUnique({ where: { id } }), 'scenario', id);
       await tx.scenario.delete({ where: { id } });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'scenario.removed',
         subjectKind: 'scenario',
         subjectId: before.name,

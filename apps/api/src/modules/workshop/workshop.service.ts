@@ -7,7 +7,7 @@ import { moneyText } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
-import { writeJournal } from '../../platform/journal/journal';
+import { noteInJournal } from '../../platform/journal/journal';
 import { orRefuse, RefusalError } from '../../platform/problems';
 import { refuseIfStale } from '../../platform/requests/stale';
 import type {
@@ -102,7 +102,7 @@ export class WorkshopService {
       refuseIfStale('workshop', seen, before.version);
       const data = { ...dto, version: { increment: 1 }, updatedAt: by.at };
       const after = await tx.workshop.update({ where: { id: 1 }, data });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'workshop.changed',
         subjectKind: 'workshop',
         subjectId: after.name,
@@ -124,7 +124,7 @@ export class WorkshopService {
       const rate = await tx.labourRate.create({
         data: { id: newId(), ...dto, fromDay: dayToDb(dto.fromDay) },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'labour-rate.added',
         subjectKind: 'labour rate',
         subjectId: dto.role,
@@ -146,7 +146,7 @@ export class WorkshopService {
       const rate = await tx.vatRate.create({
         data: { id: newId(), ...dto, fromDay: dayToDb(dto.fromDay) },
       });
-      await writeJournal(tx, by, {
+      noteInJournal(by, {
         action: 'vat-rate.added',
         subjectKind: 'VAT rate',
         subjectId: dto.productClass,

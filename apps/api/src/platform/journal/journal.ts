@@ -1,5 +1,4 @@
 import type { Prisma } from '../../generated/prisma/client';
-import type { Tx } from '../database/prisma';
 import type { By } from '../database/transactions';
 
 export interface JournalLine {
@@ -12,7 +11,6 @@ export interface JournalLine {
 }
 
 /** Notes who did what; it is stored when the booking closes, in the same transaction. */
-export const writeJournal = (_tx: Tx, by: By, line: JournalLine): Promise<void> => {
+export const noteInJournal = (by: By, line: JournalLine): void => {
   by.journal.push(line);
-  return Promise.resolve();
 };
