@@ -38,7 +38,7 @@ const ComplaintTable = ({ rows, ticked, onTick }: TableProps) => {
       columns={[
         {
           key: 'tick',
-          title: '',
+          title: t('together'),
           cell: (row) => (
             <label className="tick">
               <input
@@ -49,7 +49,7 @@ const ComplaintTable = ({ rows, ticked, onTick }: TableProps) => {
               <span className="unseen">{t('tick', { code: row.code })}</span>
             </label>
           ),
-          text: () => '',
+          text: (row) => (ticked.has(row.code) ? '1' : ''),
         },
         {
           key: 'code',

@@ -27,6 +27,7 @@ export const complaintMessages = catalogue('complaints', {
   open: ['open', 'ouverte'],
   closed: ['closed', 'close'],
   compare: ['What do the ticked ones share?', 'Que partagent celles cochées ?'],
+  together: ['Together', 'Ensemble'],
   tick: ['Tick {{code}}', 'Cocher {{code}}'],
   inUnits: ['in {{percent}} of comparable units', 'dans {{percent}} des unités comparables'],
   shared: ['Shared by all of them', 'Partagé par toutes'],
