@@ -9,6 +9,8 @@ import { EditDialog } from '../../shared/kit/edit-dialog';
 import { ChoiceField, OneOf, TextField } from '../../shared/kit/fields';
 import { Fact, Facts, Section } from '../../shared/kit/page';
 import { batchMessages } from '../../shared/batches/messages';
+import { InfusionDialog, infusedDraws } from './infusion-dialog';
+import { infusionMessages } from './infusion-messages';
 import { useBatchBooking, type Batch } from './use-batch-booking';
 
 type LossKind = components['schemas']['LossDto']['kind'];
@@ -93,16 +95,24 @@ export const BatchLosses = (props: { readonly batch: Batch; readonly mayBook: bo
   const t = useMessages(batchMessages);
   const word = useServiceWords();
   const formats = useFormats();
-  const [open, setOpen] = useState(false);
+  const infusion = useMessages(infusionMessages);
+  const [open, setOpen] = useState<'loss' | 'infusion'>();
   const { balance } = batch;
   return (
     <Section
       title={t('balance')}
       actions={
         mayBook && (
-          <Button variant="default" onClick={() => setOpen(true)}>
-            {t('addLoss')}
-          </Button>
+          <>
+            {infusedDraws(batch).length > 0 && (
+              <Button variant="default" onClick={() => setOpen('infusion')}>
+                {infusion('open')}
+              </Button>
+            )}
+            <Button variant="default" onClick={() => setOpen('loss')}>
+              {t('addLoss')}
+            </Button>
+          </>
         )
       }
     >
@@ -122,7 +132,8 @@ export const BatchLosses = (props: { readonly batch: Batch; readonly mayBook: bo
           </li>
         ))}
       </ul>
-      {open && <LossDialog batch={batch} onClose={() => setOpen(false)} />}
+      {open === 'loss' && <LossDialog batch={batch} onClose={() => setOpen(undefined)} />}
+      {open === 'infusion' && <InfusionDialog batch={batch} onClose={() => setOpen(undefined)} />}
     </Section>
   );
 };

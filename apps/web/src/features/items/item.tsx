@@ -13,6 +13,7 @@ import { itemMessages } from '../../shared/items/messages';
 import { TraceLink } from '../../shared/starts/trace-link';
 import { SpecificationEditor } from './specification-editor';
 import { specificationMessages } from './specification-messages';
+import { Tempering } from './tempering';
 
 const tones = { draft: 'caution', approved: 'good', withdrawn: 'plain' } as const;
 
@@ -109,6 +110,7 @@ const ItemPage = () => {
         >
           {data.note !== null && <p className="text">{data.note}</p>}
           {data.kind === 'ingredient' && <Specifications itemId={id} />}
+          {data.kind === 'ingredient' && <Tempering item={data} />}
           {open && <ItemDialog item={data} kinds={[data.kind]} onClose={() => setOpen(false)} />}
         </Page>
       )}

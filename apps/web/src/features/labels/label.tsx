@@ -13,6 +13,7 @@ import { emptyForm, wishesOf, type Taken } from './label-wishes';
 import { labelMessages } from './messages';
 import { Preview } from './preview';
 import { Printing } from './printing';
+import { QuantityChecks } from './quantity-checks';
 
 const SetUp = ({ itemId }: { readonly itemId: string }) => {
   const t = useMessages(labelMessages);
@@ -88,6 +89,7 @@ const LabelPage = () => {
           <LabelRuns code={code} />
         </div>
       </div>
+      {lot.data !== undefined && <QuantityChecks lot={lot.data} />}
     </Page>
   );
 };

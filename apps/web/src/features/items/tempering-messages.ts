@@ -1,0 +1,37 @@
+import { catalogue } from '../../shared/language/catalogue';
+
+export const temperingMessages = catalogue('tempering', {
+  title: ['Tempering', 'Tempérage'],
+  none: [
+    'No tempering curve: set one when this is a chocolate or a coloured cocoa butter.',
+    'Pas de courbe de tempérage : indiquez-en une s’il s’agit d’un chocolat ou d’un beurre de cacao coloré.',
+  ],
+  set: ['Set the curve', 'Indiquer la courbe'],
+  change: ['Change the curve', 'Modifier la courbe'],
+  product: ['Kind', 'Type'],
+  dark: ['dark chocolate', 'chocolat noir'],
+  milk: ['milk chocolate', 'chocolat au lait'],
+  white: ['white chocolate', 'chocolat blanc'],
+  coloured_cocoa_butter: ['coloured cocoa butter', 'beurre de cacao coloré'],
+  step: ['Step', 'Étape'],
+  melt: ['melt', 'fondre'],
+  cool: ['cool', 'refroidir'],
+  work: ['work', 'travailler'],
+  window: ['Window', 'Plage'],
+  range: ['{{low}} to {{high}} °C', 'de {{low}} à {{high}} °C'],
+  makers: ['The maker’s own curve', 'Courbe du fabricant'],
+  table: ['From the table of common practice', 'D’après le tableau des usages'],
+  filling: ['Warmest filling for a shell of it', 'Intérieur le plus chaud pour une coque'],
+  own: [
+    'The maker’s own windows (all, or none to use the table)',
+    'Plages du fabricant (toutes, ou aucune pour le tableau)',
+  ],
+  lowest: ['{{step}}, lowest', '{{step}}, minimum'],
+  highest: ['{{step}}, highest', '{{step}}, maximum'],
+  source: ['Where they come from', 'D’où elles viennent'],
+  judge: ['What does a reading mean?', 'Que signifie un relevé ?'],
+  reading: ['Temperature', 'Température'],
+  in: ['within its window', 'dans sa plage'],
+  low: ['too cold', 'trop froid'],
+  high: ['too warm', 'trop chaud'],
+});

@@ -1,0 +1,40 @@
+import { catalogue } from '../../shared/language/catalogue';
+
+export const quantityMessages = catalogue('quantity-checks', {
+  title: ['Weighed packs', 'Emballages pesés'],
+  lead: [
+    'Average-quantity check of this lot. Only a lot whose latest weighing was accepted may carry the e-mark.',
+    'Contrôle de la quantité moyenne de ce lot. Seul un lot dont la dernière pesée est acceptée peut porter la marque « e ».',
+  ],
+  weigh: ['Weigh packs', 'Peser des emballages'],
+  nominal: ['Net weight on the label', 'Poids net de l’étiquette'],
+  batchSize: ['Packs in the lot', 'Emballages du lot'],
+  weights: ['Net weights in grams, one a line', 'Poids nets en grammes, un par ligne'],
+  weightsHint: [
+    'Weigh packs taken at random; take off the weight of the packaging.',
+    'Pesez des emballages pris au hasard ; déduisez le poids de l’emballage.',
+  ],
+  destructive: [
+    'The packs were opened to be weighed',
+    'Les emballages ont été ouverts pour la pesée',
+  ],
+  unread: ['Not a weight: {{text}}', 'Ce n’est pas un poids : {{text}}'],
+  noWeights: ['Write at least one weight.', 'Écrivez au moins un poids.'],
+  label: ['Packs of lot {{code}} weighed', 'Emballages du lot {{code}} pesés'],
+  none: ['No packs of this lot were weighed.', 'Aucun emballage de ce lot n’a été pesé.'],
+  accepted: ['accepted', 'accepté'],
+  rejected: ['rejected', 'refusé'],
+  weigh_more_one: ['weigh {{count}} more', 'en peser encore {{count}}'],
+  weigh_more_other: ['weigh {{count}} more', 'en peser encore {{count}}'],
+  not_judged: ['not judged', 'non jugé'],
+  mayPrint: ['The e-mark may be printed', 'La marque « e » peut être imprimée'],
+  mayNotPrint: ['The e-mark may not be printed', 'La marque « e » ne peut pas être imprimée'],
+  at: ['When', 'Quand'],
+  verdict: ['Verdict', 'Verdict'],
+  weighed: ['Weighed', 'Pesés'],
+  mean: ['Mean', 'Moyenne'],
+  deviation: ['Deviation', 'Écart type'],
+  below: ['Below T1, T2', 'Sous T1, T2'],
+  reasons: ['Reasons', 'Motifs'],
+  who: ['Who', 'Qui'],
+});
