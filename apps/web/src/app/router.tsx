@@ -78,6 +78,7 @@ const tree = root.addChildren([
     page('/trace/complaints', () => import('../features/complaints/complaints')),
     page('/trace/complaints/$code', () => import('../features/complaints/complaint')),
     page('/recipes', () => import('../features/recipes/recipes')),
+    page('/recipes/water-activity', () => import('../features/recipes/water-record')),
     page('/recipes/$id', () => import('../features/recipes/recipe')),
     page('/prices', () => import('../features/pricing/prices')),
     page('/prices/$id', () => import('../features/pricing/price')),

@@ -9,11 +9,13 @@ import { Page, Section } from '../../shared/kit/page';
 import { useItems } from '../../shared/pickers/item-picker';
 import { ItemDialog } from '../../shared/items/item-dialog';
 import { recipeMessages } from './messages';
+import { waterMessages } from './water-messages';
 
 const KINDS = ['filling', 'piece', 'box'] as const;
 
 const Recipes = () => {
   const t = useMessages(recipeMessages);
+  const water = useMessages(waterMessages);
   const word = useServiceWords();
   const may = useMay('maker');
   const navigate = useNavigate();
@@ -23,7 +25,14 @@ const Recipes = () => {
     <Page
       title={t('title')}
       lead={t('lead')}
-      actions={may && <Button onClick={() => setOpen(true)}>{t('add')}</Button>}
+      actions={
+        <>
+          <Link to="/recipes/water-activity" className="button-link">
+            {water('title')}
+          </Link>
+          {may && <Button onClick={() => setOpen(true)}>{t('add')}</Button>}
+        </>
+      }
     >
       <Loaded query={list.query}>
         {(rows) => (
