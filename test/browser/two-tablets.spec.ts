@@ -73,7 +73,9 @@ describe('two makers at two tablets with one bag of couverture', () => {
 
   step('tell the one who was late how much is left of which lot', async () => {
     const alert = late.getByRole('dialog').getByRole('alert');
-    expect((await alert.innerText()).replaceAll(/\s/g, ' ')).toContain(`Only 100 g of lot ${lot} left`);
+    expect((await alert.innerText()).replaceAll(/\s/g, ' ')).toContain(
+      `Only 100 g of lot ${lot} left`,
+    );
     expect(await late.getByRole('cell', { name: /^400\s/ }).count()).toBe(0);
   });
 
