@@ -4,4 +4,10 @@ export { stepsView } from './costs.view';
 export { allPrices, historyOf, insertPrice } from './prices.repository';
 export { PricingModule } from './pricing.module';
 export { withKey } from './pricing-settings';
-export { restDaysOf, scalableOf, USUAL_ROLE, type StoredRecipe } from './stored-recipe';
+export {
+  loadNewestRecipes,
+  restDaysOf,
+  scalableOf,
+  USUAL_ROLE,
+  type StoredRecipe,
+} from './stored-recipe';

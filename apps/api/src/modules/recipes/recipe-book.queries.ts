@@ -12,9 +12,9 @@ import {
 import type { Item, Prisma } from '../../generated/prisma/client';
 import { optionalDecimalFromDb } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
+import { loadNewestRecipes } from '../pricing';
 import { genericKeyOf } from './generic-composition';
 import { contentOfVersion } from './recipe-content';
-import { newestVersions } from './recipes.repository';
 
 export type StoredSpecification = Prisma.SpecificationGetPayload<{ include: { allergens: true } }>;
 
@@ -85,7 +85,7 @@ export const loadBook = async (tx: Tx, itemIds: readonly string[]): Promise<Reci
   let level = [...new Set(itemIds)];
   while (level.length > 0) {
     const items = await tx.item.findMany({ where: { id: { in: level } } });
-    const versions = await newestVersions(tx, level);
+    const versions = await loadNewestRecipes(tx, level);
     const recipes = new Map(versions.map((row) => [row.recipe.itemId, contentOfVersion(row)]));
     const specifications = await newestSpecifications(tx, level);
     for (const item of items) {

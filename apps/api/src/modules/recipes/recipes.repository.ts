@@ -29,15 +29,6 @@ export const listVersions = (tx: Tx, itemId: string): Promise<StoredVersion[]> =
     include: included,
   });
 
-/** The newest version of each of these items that has a recipe. */
-export const newestVersions = (tx: Tx, itemIds: readonly string[]): Promise<StoredVersion[]> =>
-  tx.recipeVersion.findMany({
-    where: { recipe: { itemId: { in: [...itemIds] } } },
-    distinct: ['recipeId'],
-    orderBy: [{ recipeId: 'asc' }, { number: 'desc' }],
-    include: included,
-  });
-
 const columnsOf = (dto: RecipeVersionDto, yieldMassG: string | null) => ({
   yieldMassG,
   yieldPieces: dto.yieldPieces ?? null,

@@ -5,9 +5,9 @@ import { quantityText } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { Transactions } from '../../platform/database/transactions';
 import { orNotFound, orRefuse } from '../../platform/problems';
-import { scalableOf } from '../pricing';
+import { loadNewestRecipes, scalableOf } from '../pricing';
 import type { ScaleDto } from './recipes.dto';
-import { findVersion, newestVersions, type StoredVersion } from './recipes.repository';
+import { findVersion, type StoredVersion } from './recipes.repository';
 import type { ScaledView } from './scaling.view';
 
 /** Scales a version, and the newest version of everything inside it. Books nothing. */
@@ -74,7 +74,7 @@ const recipesWithin = async (
   const recipes = new Map([[version.recipe.itemId, scalableOf(version)]]);
   let level = version.lines.map((line) => line.componentId);
   while (level.length > 0) {
-    const found = await newestVersions(
+    const found = await loadNewestRecipes(
       tx,
       level.filter((id) => !recipes.has(id)),
     );
