@@ -14,7 +14,7 @@ export interface PdfHead {
 }
 
 const drawText = (doc: PDFKit.PDFDocument, mark: TextMark, xMm: number, yMm: number): void => {
-  doc.fontSize(mark.sizePt).fillColor(mark.colour);
+  doc.fontSize(mark.sizePt);
   const isTurned = mark.turned === true;
   if (isTurned) {
     doc.save().rotate(-90, { origin: [mmToPt(xMm + mark.xMm), mmToPt(yMm + mark.yMm)] });
@@ -28,6 +28,9 @@ const drawText = (doc: PDFKit.PDFDocument, mark: TextMark, xMm: number, yMm: num
   if (isTurned) doc.restore();
 };
 
+/** Full black: what scanners are made for. */
+const SYMBOL_INK = '#000000';
+
 /** All bars are one path, filled once, so that no renderer leaves seams between rows. */
 const drawSymbol = (doc: PDFKit.PDFDocument, mark: SymbolMark, xMm: number, yMm: number): void => {
   const { symbol, moduleMm } = mark;
@@ -37,9 +40,16 @@ const drawSymbol = (doc: PDFKit.PDFDocument, mark: SymbolMark, xMm: number, yMm:
   for (const { x, y, width, height } of symbol.bars) {
     doc.rect(left + x * module, top + y * module, width * module, height * module);
   }
-  doc.fill('#000000');
+  doc.fill();
 };
 
+/** The ink that a mark is filled with; a frame has a colour of its own and changes no ink. */
+const inkOf = (mark: Mark): string | undefined => {
+  if (mark.kind === 'box') return undefined;
+  return mark.kind === 'symbol' ? SYMBOL_INK : mark.colour;
+};
+
+/** Draws in the ink that is set. */
 const drawMark = (doc: PDFKit.PDFDocument, mark: Mark, xMm: number, yMm: number): void => {
   switch (mark.kind) {
     case 'text':
@@ -56,7 +66,7 @@ const drawMark = (doc: PDFKit.PDFDocument, mark: Mark, xMm: number, yMm: number)
           mmToPt(mark.widthMm),
           mmToPt(mark.heightMm),
         )
-        .fill(mark.colour);
+        .fill();
       return;
     case 'box':
       doc
@@ -78,6 +88,8 @@ const drawMark = (doc: PDFKit.PDFDocument, mark: Mark, xMm: number, yMm: number)
 export class Pdf {
   private readonly doc: PDFKit.PDFDocument;
   private readonly bytes: Promise<Buffer>;
+  /** What the page's last mark was filled with: setting it anew for each would swell the file. */
+  private ink: string | undefined;
 
   constructor(head: PdfHead) {
     this.doc = new PDFDocument({
@@ -106,12 +118,18 @@ export class Pdf {
   }
 
   addPage(widthMm: number, heightMm: number): void {
+    this.ink = undefined;
     this.doc.addPage({ size: [mmToPt(widthMm), mmToPt(heightMm)], margin: 0 });
   }
 
   /** Draws on the page that was added last. */
   draw({ marks }: Pick<Drawing, 'marks'>, xMm = 0, yMm = 0): void {
-    for (const mark of marks) drawMark(this.doc, mark, xMm, yMm);
+    for (const mark of marks) {
+      const ink = inkOf(mark) ?? this.ink;
+      if (ink !== undefined && ink !== this.ink) this.doc.fillColor(ink);
+      this.ink = ink;
+      drawMark(this.doc, mark, xMm, yMm);
+    }
   }
 
   finish(): Promise<Buffer> {

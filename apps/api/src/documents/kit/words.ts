@@ -60,7 +60,8 @@ const words = memo<readonly Word[]>(2000);
 
 /** Tells apart all that sets two texts apart. */
 export const keyOf = (runs: readonly Run[], ...measures: readonly number[]): string =>
-  JSON.stringify([measures, runs.map(({ text, strong = false }) => [text, strong])]);
+  measures.join() +
+  runs.map(({ text, strong }) => (strong === true ? '\u0001' : '\0') + text).join('');
 
 /** The words of a text, in their faces and as wide as they are at a type size. */
 export const toWords = (runs: readonly Run[], sizePt: number): readonly Word[] =>
