@@ -143,6 +143,7 @@ describe('an owner who rehearses', () => {
     await page.getByRole('link', { name: 'Trace', exact: true }).click();
     await page.getByRole('link', { name: 'Recalls' }).click();
     await register('Recalls').waitFor();
+    await register('Recalls').locator('tbody tr').nth(1).waitFor();
     const cases = await rowsOf(register('Recalls'));
     expect(cases.map(([, mode = '', , state]) => [mode.replace(/^\W+/, ''), state])).toEqual([
       ['rehearsal', 'closed'],

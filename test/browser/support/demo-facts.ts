@@ -23,8 +23,10 @@ export const someLot = async (
 };
 
 /** The cells of a register, row by row, as they read on screen. */
-export const rowsOf = async (table: Locator): Promise<readonly (readonly string[])[]> =>
-  table
+export const rowsOf = async (table: Locator): Promise<readonly (readonly string[])[]> => {
+  // The heads of a table stand before its rows have come.
+  await table.locator('tbody tr').first().waitFor();
+  return table
     .locator('tbody tr')
     .evaluateAll((rows) =>
       rows.map((row) =>
@@ -33,3 +35,4 @@ export const rowsOf = async (table: Locator): Promise<readonly (readonly string[
         ),
       ),
     );
+};

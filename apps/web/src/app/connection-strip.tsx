@@ -20,6 +20,7 @@ const useOnline = (): boolean =>
     () => navigator.onLine,
   );
 
+/** Undefined for the moment until the tablet's own store has been read. */
 export const useWaitingBookings = () => useSyncExternalStore(watchBookings, bookingsNow);
 
 /** Says that there is no connection, and what waits on this device; sends it when it can. */
@@ -27,7 +28,7 @@ export const ConnectionStrip = ({ userId }: { readonly userId: string }) => {
   const t = useMessages(appMessages);
   const online = useOnline();
   const queries = useQueryClient();
-  const waiting = useWaitingBookings();
+  const waiting = useWaitingBookings() ?? [];
   const refused = waiting.filter((booking) => booking.refused !== undefined).length;
   const [sentOnce, setSentOnce] = useState(false);
   useEffect(() => {
@@ -43,7 +44,7 @@ export const ConnectionStrip = ({ userId }: { readonly userId: string }) => {
     };
     go();
     const timer = setInterval(() => {
-      if (bookingsNow().some((booking) => booking.refused === undefined)) go();
+      if (bookingsNow()?.some((booking) => booking.refused === undefined)) go();
     }, TRY_EVERY_MS);
     return () => clearInterval(timer);
   }, [online, userId, queries]);

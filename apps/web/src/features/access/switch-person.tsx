@@ -83,7 +83,7 @@ const SwitchPerson = ({ onClose }: { readonly onClose: () => void }) => {
           }
         </Loaded>
         <ProblemNotice error={error} />
-        {bookingsNow().length > 0 && <p className="caution">{t('stillWaiting')}</p>}
+        {bookingsNow()?.length !== 0 && <p className="caution">{t('stillWaiting')}</p>}
         <div className="row">
           {others.length > 0 && (
             <Button type="submit" disabled={userId === '' || pin.length < 4}>

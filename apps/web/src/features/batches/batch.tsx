@@ -49,7 +49,7 @@ const openingOf = (batch: Batch, text: string): Open => {
 
 const Waiting = ({ batch }: { readonly batch: Batch }) => {
   const t = useMessages(batchMessages);
-  const waiting = useWaitingBookings().filter(({ lane }) => lane === laneOf(batch));
+  const waiting = useWaitingBookings()?.filter(({ lane }) => lane === laneOf(batch)) ?? [];
   if (waiting.length === 0) return null;
   return (
     <ul className="plain-list caution" role="status">

@@ -48,21 +48,21 @@ const WaitingBookings = () => {
   const session = useSession();
   const waiting = useWaitingBookings();
   const refusedLanes = new Set(
-    waiting.filter(({ refused }) => refused !== undefined).map(({ lane }) => lane),
+    waiting?.filter(({ refused }) => refused !== undefined).map(({ lane }) => lane),
   );
   return (
     <Page
       title={t('waitingTitle')}
       lead={t('waitingLead')}
       actions={
+        waiting !== undefined &&
         waiting.length > 0 && (
           <Button onClick={() => void sendAll(session.userId)}>{t('sendNow')}</Button>
         )
       }
     >
-      {waiting.length === 0 ? (
-        <p>{t('waitingNone')}</p>
-      ) : (
+      {waiting?.length === 0 && <p>{t('waitingNone')}</p>}
+      {waiting !== undefined && waiting.length > 0 && (
         <ol className="plain-list stack">
           {waiting.map((booking) => (
             <Waiting key={booking.key} booking={booking} blocked={refusedLanes.has(booking.lane)} />

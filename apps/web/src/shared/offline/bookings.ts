@@ -8,14 +8,16 @@ export type Booked<T> =
 
 type Listener = (waiting: readonly Booking[]) => void;
 const listeners = new Set<Listener>();
-let waiting: readonly Booking[] = [];
+let waiting: readonly Booking[] | undefined;
 
 const refresh = async (): Promise<void> => {
-  waiting = await indexedStore.all();
-  listeners.forEach((listener) => listener(waiting));
+  const read = await indexedStore.all();
+  waiting = read;
+  listeners.forEach((listener) => listener(read));
 };
 
-export const bookingsNow = (): readonly Booking[] => waiting;
+/** Undefined until the tablet's store has been read: nobody may take that for "nothing waits". */
+export const bookingsNow = (): readonly Booking[] | undefined => waiting;
 
 export const watchBookings = (listener: Listener): (() => void) => {
   listeners.add(listener);
