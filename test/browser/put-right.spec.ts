@@ -1,4 +1,5 @@
 import { BenchHands } from '../support/workshop/bench';
+import { addItem, addSpecification, addSupplier, receive } from '../support/workshop/fixtures';
 import { addRecipe, type Kitchen, openKitchen } from '../support/workshop/kitchen';
 import { accessibilityFaults } from './support/accessibility';
 import { openStory, step, type Story } from './support/story';
@@ -10,6 +11,8 @@ let kitchen: Kitchen;
 let creamLots: string[];
 let batchId: string;
 let made: string;
+let couverture: string;
+let milkLot: string;
 
 beforeAll(async () => {
   story = await openStory('maker');
@@ -25,7 +28,12 @@ beforeAll(async () => {
   });
   creamLots = [await kitchen.receive(kitchen.cream, '2000')];
   creamLots.push(await kitchen.receive(kitchen.cream, '2000'));
-  const couverture = await kitchen.receive(kitchen.couverture, '5000');
+  couverture = await kitchen.receive(kitchen.couverture, '5000');
+  const supplier = await addSupplier(story.service, 'Invented Milk Chocolate Supplier');
+  const milk = await addItem(story.service, { name: 'Milk couverture', kind: 'ingredient' });
+  await addSpecification(story.service, milk.id, supplier.id, { milk: 'contains' });
+  milkLot = (await receive(story.service, supplier.id, { itemId: milk.id, quantity: '900' }))
+    .lotCode;
   const batch = await new BenchHands(story.service).make(
     kitchen.ganache,
     [
@@ -79,6 +87,42 @@ describe('a maker who finds afterwards that another carton was open', () => {
     const first = await story.service.as.maker.get(`/lots/${creamLots[0] ?? ''}`).expect(200);
     expect((first.body as { onHandQuantity: string }).onHandQuantity).toBe('2000.000');
   });
+
+  step(
+    'is shown what another item changes before it is booked as what really went in',
+    async () => {
+      const { page } = story;
+      await page.getByRole('button', { name: 'Put right' }).click();
+      await dialog().getByLabel(new RegExp(couverture)).check();
+      await dialog().getByRole('button', { name: 'Add a weighing' }).click();
+      await dialog().getByLabel(/^Lot/).fill(milkLot);
+      await dialog()
+        .getByLabel(/^Quantity/)
+        .fill('600');
+      await dialog().getByLabel(/^As/).selectOption('base');
+      await dialog()
+        .getByLabel(/^Reason/)
+        .fill('milk couverture by mistake');
+      await dialog().getByRole('button', { name: 'Put right' }).click();
+      await dialog().getByText('not known → contains').waitFor();
+      await dialog()
+        .getByRole('alert')
+        .getByText(/accept what changes/)
+        .waitFor();
+      expect(await accessibilityFaults(page)).toEqual([]);
+      await dialog()
+        .getByLabel(/^I have read what changes/)
+        .check();
+      await dialog().getByRole('button', { name: 'Put right' }).click();
+      await dialog().waitFor({ state: 'detached' });
+      await page
+        .getByRole('row')
+        .filter({ hasText: 'milk couverture by mistake' })
+        .filter({ hasText: milkLot })
+        .first()
+        .waitFor();
+    },
+  );
 
   step('puts the filling into the freezer and takes it out again', async () => {
     const { page } = story;

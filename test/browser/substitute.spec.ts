@@ -76,8 +76,30 @@ describe('a maker who has run out of what the recipe names', () => {
       .fill('5');
     await dialog().getByRole('button', { name: 'Weigh in' }).click();
     await dialog().getByText('Say as what it goes in.').waitFor();
+    await dialog().getByText('Read what changes, then tick here.').waitFor();
+    await dialog().getByText('Milk couverture in addition to the recipe').waitFor();
     await dialog().getByLabel('In place of').selectOption({ label: couverture });
     await dialog().getByText('not known → contains').waitFor();
+  });
+
+  step('puts a lot in beside the recipe only after reading what it changes', async () => {
+    await dialog().getByLabel('In place of').selectOption({ index: 0 });
+    await dialog().getByText('not known → contains').waitFor();
+    await dialog().getByLabel(/^As/).selectOption('base');
+    await dialog()
+      .getByLabel(/^I have read what changes/)
+      .check();
+    await dialog()
+      .getByLabel(/^Why something outside/)
+      .fill('a milder trial');
+    await dialog().getByRole('button', { name: 'Weigh in' }).click();
+    await dialog().waitFor({ state: 'detached' });
+    await story.page
+      .getByRole('row')
+      .filter({ hasText: 'a milder trial' })
+      .filter({ hasText: otherLot })
+      .waitFor();
+    await story.page.getByRole('button', { name: `Weigh in ${couverture}` }).click();
   });
 
   step('is not let in with a code that nobody knows', async () => {

@@ -359,9 +359,14 @@ describe('the label', () => {
     await made(owner, `${path}/holds/${hold?.id ?? ''}/release`, { reason: 'for a trial' });
     const batch = (await made(maker, '/batches', { itemId: ids['ganache'] }))['id'] as string;
     await draw(batch, lots['cream'], '100');
-    await made(maker, `/batches/${batch}/draws`, {
-      lotCode: lots['brittle'], quantity: '50', role: 'base', reason: 'trial with brittle',
-    }); // prettier-ignore
+    const trialDraw = { lotCode: lots['brittle'], quantity: '50', role: 'base', reason: 'trial' };
+    expect(await refusal(maker, `/batches/${batch}/draws`, trialDraw)).toMatchObject({
+      type: '/problems/substitute-not-accepted',
+      status: 409,
+      facts: { notAccepted: [{ allergen: 'sesame', after: 'unknown' }] },
+    });
+    const acceptance = { allergens: [{ allergen: 'sesame', after: 'unknown' }] };
+    await made(maker, `/batches/${batch}/draws`, { ...trialDraw, acceptance });
     const finished = await made(maker, `/batches/${batch}/finish`, {
       outputs: [{ quantity: '150' }],
     });

@@ -155,7 +155,10 @@ describe('an allergen that is not known', () => {
       const release = { reason: 'the supplier will answer' };
       await service.as.owner.post(`/lots/${paste.lotCode}/holds/${id}/release`, release);
     }
-    const draws = [{ lotCode: paste.lotCode, quantity: '300', role: 'base' }];
+    const acceptance = { allergens: [] };
+    const draws = [
+      { lotCode: paste.lotCode, quantity: '300', role: 'base', reason: 'a trial', acceptance },
+    ];
     const filling = await finished(kitchen.ganache, draws, '300');
     const pieces = await finished(kitchen.piece, [{ lotCode: filling, quantity: '40' }], '4');
     const box = await finished(kitchen.box, [{ lotCode: pieces, quantity: '4' }], '1');

@@ -1,3 +1,4 @@
+import { accepted } from '../../support/workshop/accepted';
 import { allText, readPdf } from '../../support/papers/read-pdf';
 import { startTestService, type TestService } from '../../support/service/test-service';
 import {
@@ -194,7 +195,8 @@ describe('a list that names ingredients together', () => {
     ] as const) {
       const lotCode = await kitchen.receive(itemId, '500', { bestBefore: '2027-06-01' });
       const draw = { lotCode, quantity, role: 'base', reason: 'a trial' };
-      await service.as.maker.post(`/batches/${id}/draws`, draw).expect(201);
+      const knowingly = await accepted(service, id, draw);
+      await service.as.maker.post(`/batches/${id}/draws`, knowingly).expect(201);
     }
     const finished = await service.as.maker
       .post(`/batches/${id}/finish`, { outputs: [{ quantity: '1000' }] })

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { ALLERGENS } from '@api/domain/specification';
 import type { TestService } from '../service/test-service';
+import { accepted } from './accepted';
 import { addItem, addSupplier, receive } from './fixtures';
 import { addRecipe } from './kitchen';
 
@@ -166,7 +167,15 @@ export const make = async (
 ): Promise<string> => {
   const opened = await service.as.maker.post('/batches', { itemId }).expect(201);
   const { id } = opened.body as { id: string };
-  for (const draw of draws) await service.as.maker.post(`/batches/${id}/draws`, draw).expect(201);
+  for (const draw of draws) {
+    const { role, reason } = draw;
+    // Only what the recipe doesn't name is drawn with a reason.
+    const body =
+      role !== undefined && reason !== undefined
+        ? await accepted(service, id, { ...draw, role, reason })
+        : draw;
+    await service.as.maker.post(`/batches/${id}/draws`, body).expect(201);
+  }
   const finished = await service.as.maker.post(`/batches/${id}/finish`, finish);
   if (finished.status !== 200) throw new Error(JSON.stringify(finished.body));
   return (finished.body as { outputs: { lotCode: string }[] }).outputs[0]?.lotCode ?? '';

@@ -4437,6 +4437,21 @@ export interface components {
             /** Format: uuid */
             placeId?: string | null;
         };
+        AcceptedAllergenDto: {
+            /** @enum {string} */
+            allergen: "wheat" | "rye" | "barley" | "oats" | "crustaceans" | "egg" | "fish" | "peanut" | "soy" | "milk" | "almond" | "hazelnut" | "walnut" | "cashew" | "pecan" | "brazil_nut" | "pistachio" | "macadamia" | "celery" | "mustard" | "sesame" | "sulphites" | "lupin" | "molluscs" | "pine_nut" | "coconut";
+            /** @enum {string} */
+            after: "contains" | "may_contain" | "unknown";
+        };
+        AcceptanceDto: {
+            /**
+             * Format: uuid
+             * @description The recipe’s component that it stands in for; left out when it comes in addition
+             */
+            insteadOfItemId?: string | null;
+            /** @description Every allergen that the comparison shows as worse, as it shows it */
+            allergens: components["schemas"]["AcceptedAllergenDto"][];
+        };
         DrawDto: {
             /** @description Code of the lot; or name a tank instead */
             lotCode?: string;
@@ -4457,6 +4472,8 @@ export interface components {
             role?: "base" | "infusion" | "shell" | "filling" | "cap" | "decoration" | "slot" | "packaging" | "rework";
             /** @description Why an item outside the recipe was taken */
             reason?: string;
+            /** @description Needed for an item outside the recipe; see the comparison under substitutions */
+            acceptance?: components["schemas"]["AcceptanceDto"];
         };
         ReasonDto: {
             reason: string;
@@ -4712,11 +4729,16 @@ export interface components {
         SubstitutionDto: {
             /**
              * Format: uuid
-             * @description The recipe’s component that is to be replaced
+             * @description The recipe’s component that is to be replaced; left out for an addition
              */
-            itemId: string;
+            itemId?: string | null;
             /** @description The lot that would be taken instead */
             lotCode: string;
+            /**
+             * Format: decimal
+             * @description Of an addition, in the lot’s unit; figures need it, allergens don’t
+             */
+            quantity?: string;
         };
         AllergenChangeView: {
             allergen: string;
@@ -4736,14 +4758,15 @@ export interface components {
             after: string | null;
         };
         SubstitutionView: {
-            originalName: string;
+            /** @description null: it comes in addition */
+            originalName: string | null;
             substituteName: string;
             lotCode: string;
             /**
              * Format: decimal
-             * @description What the plan takes of it
+             * @description What the plan takes of it, or what is to be added
              */
-            plannedQuantity: string;
+            plannedQuantity: string | null;
             /** Format: decimal */
             onHandQuantity: string;
             /** @description Why the lot can’t be used; null when it can */

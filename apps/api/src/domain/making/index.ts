@@ -1,4 +1,10 @@
 export {
+  checkAcceptance,
+  type Acceptance,
+  type AllergenToAccept,
+  type ForeignDraw,
+} from './acceptance';
+export {
   checkBalance,
   settleBatch,
   type BatchSums,

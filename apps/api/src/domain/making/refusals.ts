@@ -7,6 +7,7 @@ export interface MakingRefusal extends Refused {
     | 'batch-not-finished'
     | 'batch-kind-unfit'
     | 'not-in-recipe'
+    | 'substitute-not-accepted'
     | 'nothing-drawn'
     | 'nothing-made'
     | 'batch-does-not-balance'

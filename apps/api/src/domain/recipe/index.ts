@@ -12,6 +12,7 @@ export { readLosses, readSteps } from './stored';
 export {
   compareSubstitution,
   type AllergenChange,
+  type Designed,
   type FigureChange,
   type Substitution,
 } from './substitution';

@@ -1,8 +1,11 @@
-import { percentOf, totalFatG, totalSugarsG } from '../composition';
+import { percentOf, totalFatG, totalSugarsG, type Caution } from '../composition';
 import type { Allergen, Presence } from '../specification';
 import type { Decimal } from '../units';
-import type { DesignedAllergen } from './allergens';
-import type { RecipeAnalysis } from './analysis';
+import { say } from '../words/say';
+import { designedAllergens, leavesOf, type DesignedAllergen } from './allergens';
+import { analyseRecipe, type RecipeAnalysis } from './analysis';
+import type { BookItem, RecipeBook } from './book';
+import type { RecipeContent } from './recipe';
 
 export interface AllergenChange {
   readonly allergen: Allergen;
@@ -22,6 +25,8 @@ export interface FigureChange {
 export interface Substitution {
   readonly allergens: readonly AllergenChange[];
   readonly figures: readonly FigureChange[];
+  /** Of the product with the change in it. */
+  readonly cautions: readonly Caution[];
 }
 
 /** From none to worst. Unknown counts as worse than a trace: nobody can answer for it. */
@@ -32,18 +37,43 @@ const RANK: Readonly<Record<Presence, number>> = {
   contains: 3,
 };
 
-/** What changes in the product, as designed, when one of its ingredients is replaced. */
-export const compareSubstitution = (
-  before: RecipeAnalysis,
-  after: RecipeAnalysis,
-): Substitution => ({
-  allergens: allergenChanges(before.allergens, after.allergens),
-  figures: figuresOf(before).map(([figure, value], index) => ({
+/** A recipe with all that it reaches, before or after the change. */
+export interface Designed {
+  readonly content: RecipeContent;
+  readonly book: RecipeBook;
+  /** What is really inside of a lot that was made here, beyond what its own recipe says. */
+  readonly alsoInside?: readonly BookItem[];
+}
+
+/**
+ * What changes in the product when one of its ingredients is replaced or another is added. Allergens
+ * are always compared; figures only when both can be computed, and why not is a caution.
+ */
+export const compareSubstitution = (before: Designed, after: Designed): Substitution => {
+  const [was, is] = [analysed(before), analysed(after)];
+  return {
+    allergens: allergenChanges(allergensOf(before), allergensOf(after)),
+    figures: was.ok && is.ok ? figureChanges(was.value, is.value) : [],
+    cautions: is.ok
+      ? is.value.cautions
+      : [{ code: 'not-computed', level: 'warning', text: say`No figures: ${is.refusal.detail}` }],
+  };
+};
+
+const analysed = ({ content, book }: Designed): ReturnType<typeof analyseRecipe> =>
+  analyseRecipe({ content, book, readings: [], ph: null });
+
+const allergensOf = ({ content, book, alsoInside }: Designed): DesignedAllergen[] =>
+  designedAllergens([...leavesOf(content, book), ...(alsoInside ?? [])]);
+
+const figureChanges = (before: RecipeAnalysis, after: RecipeAnalysis): FigureChange[] => {
+  const changed = figuresOf(after);
+  return figuresOf(before).map(([figure, value], index) => ({
     figure,
     before: value,
-    after: figuresOf(after)[index]?.[1] ?? null,
-  })),
-});
+    after: changed[index]?.[1] ?? null,
+  }));
+};
 
 const allergenChanges = (
   before: readonly DesignedAllergen[],

@@ -1,5 +1,41 @@
-import { Choice, DecimalText, Grams, Id, Quantity, Text, Whole, Wholes } from '../../platform/dto';
+import { ALLERGENS } from '../../domain/specification';
+import {
+  Choice,
+  DecimalText,
+  Grams,
+  Id,
+  ListOf,
+  Nested,
+  Quantity,
+  Text,
+  Whole,
+  Wholes,
+} from '../../platform/dto';
 import { LOSS_KINDS, DRAW_ROLES, MEASURES } from './batch-choices';
+
+export class AcceptedAllergenDto {
+  @Choice(ALLERGENS)
+  allergen: string;
+
+  @Choice(['contains', 'may_contain', 'unknown'])
+  after: string;
+}
+
+/** What whoever draws a lot of another item has seen and accepts; under their own name. */
+export class AcceptanceDto {
+  @Id({
+    optional: true,
+    nullable: true,
+    description: 'The recipe’s component that it stands in for; left out when it comes in addition',
+  })
+  insteadOfItemId?: string | null;
+
+  @ListOf(() => AcceptedAllergenDto, {
+    max: 100,
+    description: 'Every allergen that the comparison shows as worse, as it shows it',
+  })
+  allergens: AcceptedAllergenDto[];
+}
 
 export class DrawDto {
   @Text({ optional: true, max: 40, description: 'Code of the lot; or name a tank instead' })
@@ -19,6 +55,12 @@ export class DrawDto {
 
   @Text({ optional: true, max: 500, description: 'Why an item outside the recipe was taken' })
   reason?: string;
+
+  @Nested(() => AcceptanceDto, {
+    optional: true,
+    description: 'Needed for an item outside the recipe; see the comparison under substitutions',
+  })
+  acceptance?: AcceptanceDto;
 }
 
 export class ReasonDto {

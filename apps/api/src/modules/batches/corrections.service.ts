@@ -17,6 +17,7 @@ import { loadContents, lostMass, massOf } from './contents.queries';
 import { drawIntoBatch, reversibleDraw } from './draws.service';
 import { drawnLotId } from './count-outputs';
 import { showBatch } from './show-batch';
+import { Substitutes } from './substitutes.port';
 import { named, say } from '../../domain/words/say';
 
 /**
@@ -26,7 +27,10 @@ import { named, say } from '../../domain/words/say';
  */
 @Injectable()
 export class CorrectionsService {
-  constructor(private readonly transactions: Transactions) {}
+  constructor(
+    private readonly transactions: Transactions,
+    private readonly substitutes: Substitutes,
+  ) {}
 
   correct(batchId: string, dto: CorrectionDto): Promise<BatchView> {
     return this.transactions.book(async (tx, by) => {
@@ -35,7 +39,7 @@ export class CorrectionsService {
       await this.takeBackDraws(tx, by, batchId, dto);
       for (const draw of dto.draws ?? []) {
         await this.refuseCircle(tx, head, draw.lotCode);
-        await drawIntoBatch(tx, by, head, draw, dto.reason);
+        await drawIntoBatch(tx, by, head, draw, dto.reason, this.substitutes);
       }
       await this.correctLosses(tx, by, head, dto);
       await this.requireBalance(tx, head);

@@ -9,6 +9,7 @@ import { type BatchHead, loadBatchHead, loadDraws, requireOpen } from './batch-h
 import type { DrawDto } from './bench.dto';
 import { drawView, type DrawView } from './draw.view';
 import { bookDraw, bookReversal } from './bookings.repository';
+import { Substitutes } from './substitutes.port';
 import { say } from '../../domain/words/say';
 
 /** The lot that is named, or the one that is in the named tank now. */
@@ -46,30 +47,45 @@ const roleOf = (head: BatchHead, lot: LotForUse, dto: DrawDto): string => {
   });
 };
 
-/** Takes a quantity from a lot into a batch. Used at the bench and by corrections. */
+const isForeign = (head: BatchHead, lot: LotForUse): boolean =>
+  head.recipeVersionId !== null && !head.uses.some(({ itemId }) => itemId === lot.itemId);
+
+/**
+ * Takes a quantity from a lot into a batch. Used at the bench and by corrections. What the recipe
+ * names goes in as it is; anything else only when what it changes was accepted.
+ */
 export const drawIntoBatch = async (
   tx: Tx,
   by: By,
   head: BatchHead,
   dto: DrawDto,
   reason: string | null,
+  substitutes: Substitutes,
 ): Promise<DrawView> => {
   const lot = await lotOf(tx, dto);
   const role = roleOf(head, lot, dto);
-  const share = takeFromLot(lot, new Decimal(dto.quantity), by.today);
+  const { quantity } = dto;
+  const share = takeFromLot(lot, new Decimal(quantity), by.today);
+  if (isForeign(head, lot)) {
+    const acceptance = dto.acceptance ?? null;
+    await substitutes.requireAccepted(tx, by, { head, lot, quantity, role, reason, acceptance });
+  }
   const id = await bookDraw(tx, by, { batchId: head.id, lotId: lot.id, role, share, reason });
   return drawView({ id, lot, role, share, at: by.at, reason });
 };
 
 @Injectable()
 export class DrawsService {
-  constructor(private readonly transactions: Transactions) {}
+  constructor(
+    private readonly transactions: Transactions,
+    private readonly substitutes: Substitutes,
+  ) {}
 
   draw(batchId: string, dto: DrawDto): Promise<DrawView> {
     return this.transactions.book(async (tx, by) => {
       const head = await loadBatchHead(tx, by, batchId);
       requireOpen(head);
-      const view = await drawIntoBatch(tx, by, head, dto, dto.reason ?? null);
+      const view = await drawIntoBatch(tx, by, head, dto, dto.reason ?? null, this.substitutes);
       noteInJournal(by, {
         action: 'batch.drawn',
         subjectKind: 'batch',

@@ -7,3 +7,4 @@ export { readPlan, type BatchPlan } from './open-batch';
 export { showBatch } from './show-batch';
 export { BatchView } from './batches.view';
 export { openBatch } from './start-batch';
+export { Substitutes, type ForeignLotDraw } from './substitutes.port';

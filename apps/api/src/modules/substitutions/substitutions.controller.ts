@@ -9,7 +9,7 @@ import { SubstitutionsService } from './substitutions.service';
 export class SubstitutionsController {
   constructor(private readonly substitutions: SubstitutionsService) {}
 
-  /** Books nothing: a substitute is accepted by drawing it, with a role and a reason. */
+  /** Books nothing: a substitute is accepted in the draw that takes it, with the reason. */
   @Post()
   @AllowReaders()
   @HttpCode(200)

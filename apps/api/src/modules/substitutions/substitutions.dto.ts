@@ -2,11 +2,21 @@ import { DecimalText, Flag, Id, ListOf, Money, Quantity, Text } from '../../plat
 import { CautionView } from '../recipes';
 
 export class SubstitutionDto {
-  @Id({ description: 'The recipe’s component that is to be replaced' })
-  itemId: string;
+  @Id({
+    optional: true,
+    nullable: true,
+    description: 'The recipe’s component that is to be replaced; left out for an addition',
+  })
+  itemId?: string | null;
 
   @Text({ max: 40, description: 'The lot that would be taken instead' })
   lotCode: string;
+
+  @Quantity({
+    optional: true,
+    description: 'Of an addition, in the lot’s unit; figures need it, allergens don’t',
+  })
+  quantity?: string;
 }
 
 export class AllergenChangeView {
@@ -35,8 +45,8 @@ export class FigureChangeView {
 }
 
 export class SubstitutionView {
-  @Text()
-  originalName: string;
+  @Text({ nullable: true, description: 'null: it comes in addition' })
+  originalName: string | null;
 
   @Text()
   substituteName: string;
@@ -44,8 +54,8 @@ export class SubstitutionView {
   @Text()
   lotCode: string;
 
-  @Quantity({ description: 'What the plan takes of it' })
-  plannedQuantity: string;
+  @Quantity({ nullable: true, description: 'What the plan takes of it, or what is to be added' })
+  plannedQuantity: string | null;
 
   @Quantity()
   onHandQuantity: string;

@@ -36,6 +36,7 @@ export const problemTable: Readonly<Record<RefusalCode, ProblemShape>> = {
   'batch-not-finished': { status: 409, title: say`This batch is not finished` },
   'batch-kind-unfit': { status: 422, title: say`Not done in a batch of this kind` },
   'not-in-recipe': { status: 422, title: say`Not in the recipe` },
+  'substitute-not-accepted': { status: 409, title: say`Nobody has accepted what changes` },
   'nothing-drawn': { status: 422, title: say`Nothing was drawn` },
   'nothing-made': { status: 422, title: say`Nothing was made` },
   'batch-does-not-balance': { status: 422, title: say`The batch does not balance` },

@@ -1,7 +1,9 @@
 import type { components } from '../../api/schema';
-import type { Role } from './draw-form';
+import type { ForeignLots } from './correct-substitutes';
+import { acceptanceOf, type Role } from './draw-form';
 
 type Correction = components['schemas']['CorrectionDto'];
+type Draw = components['schemas']['DrawDto'];
 type LossKind = components['schemas']['LossDto']['kind'];
 
 export interface RightDraw {
@@ -36,16 +38,23 @@ export const nothingCorrected: CorrectForm = {
 export const isEmpty = (form: CorrectForm): boolean =>
   form.draws.length + form.losses.length + form.drawsBack.length + form.lossesBack.length === 0;
 
+const rightDraw = (draw: RightDraw, reason: string, foreign: ForeignLots): Draw => {
+  const lotCode = draw.lotCode.trim();
+  const changes = foreign.accepted.includes(lotCode) ? foreign.changes[lotCode] : undefined;
+  return {
+    lotCode,
+    quantity: draw.quantity,
+    ...(draw.role === '' ? {} : { role: draw.role as Role }),
+    reason,
+    ...(changes === undefined ? {} : { acceptance: acceptanceOf(changes, '') }),
+  };
+};
+
 /** Every list is named, so that the service sees one correction, whole. */
-export const correctionBody = (form: CorrectForm): Correction => ({
+export const correctionBody = (form: CorrectForm, foreign: ForeignLots): Correction => ({
   reason: form.reason.trim(),
   reversedDrawIds: [...form.drawsBack],
-  draws: form.draws.map(({ lotCode, quantity, role }) => ({
-    lotCode: lotCode.trim(),
-    quantity,
-    ...(role === '' ? {} : { role: role as Role }),
-    reason: form.reason.trim(),
-  })),
+  draws: form.draws.map((draw) => rightDraw(draw, form.reason.trim(), foreign)),
   reversedLossIds: [...form.lossesBack],
   losses: form.losses.map(({ kind, mass }) => ({ kind, massGrams: mass })),
 });

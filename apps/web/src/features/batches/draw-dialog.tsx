@@ -5,6 +5,7 @@ import { DecimalField } from '../../shared/kit/decimal-field';
 import { EditDialog } from '../../shared/kit/edit-dialog';
 import { OneOf, TextField } from '../../shared/kit/fields';
 import { ProblemNotice } from '../../shared/kit/problem-notice';
+import { useSettled } from '../../shared/kit/use-settled';
 import { batchMessages } from '../../shared/batches/messages';
 import { type DrawForm, drawBody, restOf, startOf } from './draw-form';
 import { type Line, useDrawnLot } from './drawn-lot';
@@ -63,11 +64,12 @@ export const DrawDialog = ({ batch, line: opened, scannedLot, onClose }: Props) 
   const put = (change: Partial<DrawForm>): void => setForm((now) => ({ ...now, ...change }));
   const drawn = useDrawnLot(batch, opened, form.lotCode);
   const { foreign } = drawn;
-  const compared = useSubstitution(
-    batch.id,
-    foreign === undefined ? '' : form.insteadOf,
-    foreign?.code ?? '',
-  );
+  const compared = useSubstitution({
+    batchId: batch.id,
+    itemId: form.insteadOf,
+    lotCode: foreign?.code ?? '',
+    quantity: useSettled(form.quantity),
+  });
   const missing = useStillMissing(form, drawn, compared.data);
   const instead = batch.lines.find(({ itemId }) => itemId === form.insteadOf);
   const line = foreign === undefined ? drawn.line : instead;
@@ -84,7 +86,7 @@ export const DrawDialog = ({ batch, line: opened, scannedLot, onClose }: Props) 
       onSave={() =>
         book(
           '/api/batches/{id}/draws',
-          drawBody(form, line),
+          drawBody(form, line, foreign === undefined ? undefined : compared.data),
           t('drawLabel', {
             quantity: formats.quantity(form.quantity, unit),
             lot: form.lotCode,

@@ -46,16 +46,29 @@ export const startOf = (line: Line | undefined, scannedLot: string | undefined):
 export const acceptance = (form: Pick<DrawForm, 'lotCode' | 'insteadOf'>): string =>
   `${form.lotCode.trim()} for ${form.insteadOf}`;
 
+type Changes = Pick<components['schemas']['SubstitutionView'], 'allergens'>;
+type Accepted = NonNullable<Draw['acceptance']>;
+
+/** What was read and accepted, allergen by allergen: the service lets nothing else in. */
+export const acceptanceOf = (changes: Changes, insteadOf: string): Accepted => ({
+  insteadOfItemId: insteadOf === '' ? null : insteadOf,
+  allergens: changes.allergens
+    .filter(({ isWorse }) => isWorse)
+    .map(({ allergen, after }) => ({ allergen, after }) as Accepted['allergens'][number]),
+});
+
 /**
  * What is booked. A substitute takes the role of the line it stands in for; something in addition
  * takes the role that a person states; a line's own item takes the line's.
+ * @param changes what a lot that the recipe doesn't name changes, as the person has accepted it
  */
-export const drawBody = (form: DrawForm, line: Line | undefined): Draw => {
+export const drawBody = (form: DrawForm, line: Line | undefined, changes?: Changes): Draw => {
   const role = line?.role ?? form.role;
   return {
     lotCode: form.lotCode.trim(),
     quantity: form.quantity,
     ...(role === '' ? {} : { role: role as Role }),
     ...(form.reason.trim() === '' ? {} : { reason: form.reason.trim() }),
+    ...(changes === undefined ? {} : { acceptance: acceptanceOf(changes, form.insteadOf) }),
   };
 };

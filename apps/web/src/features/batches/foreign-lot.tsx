@@ -52,20 +52,15 @@ export const ForeignLot = (props: Props) => {
           choices={lines.map((line) => ({ value: line.itemId, label: line.itemName }))}
         />
       )}
-      {instead ? (
-        <>
-          <Substitution query={props.compared} />
-          <TickField
-            label={t('accept')}
-            checked={form.accepted === acceptance(form)}
-            disabled={props.compared.data === undefined}
-            onChange={(yes) => put({ accepted: yes ? acceptance(form) : '' })}
-            error={errors['accepted']}
-          />
-        </>
-      ) : (
-        <InAddition form={form} put={put} errors={errors} />
-      )}
+      {!instead && <InAddition form={form} put={put} errors={errors} />}
+      <Substitution query={props.compared} />
+      <TickField
+        label={instead ? t('accept') : t('acceptAddition')}
+        checked={form.accepted === acceptance(form)}
+        disabled={props.compared.data === undefined}
+        onChange={(yes) => put({ accepted: yes ? acceptance(form) : '' })}
+        error={errors['accepted']}
+      />
       <TextField
         label={instead ? t('reason') : t('reasonAddition')}
         value={form.reason}

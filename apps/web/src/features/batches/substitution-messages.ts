@@ -6,6 +6,7 @@ export const substitutionMessages = catalogue('substitutions', {
     '{{substitute}} in place of {{original}}',
     '{{substitute}} à la place de {{original}}',
   ],
+  adds: ['{{substitute}} in addition to the recipe', '{{substitute}} en plus de la recette'],
   insteadOf: ['In place of', 'À la place de'],
   inAddition: ['nothing: in addition to the recipe', 'rien : en plus de la recette'],
   notInRecipe: [
@@ -36,6 +37,14 @@ export const substitutionMessages = catalogue('substitutions', {
   accept: [
     'I have read what changes and take this lot instead',
     'J’ai lu ce qui change et je prends ce lot à la place',
+  ],
+  acceptAddition: [
+    'I have read what changes and put this lot in',
+    'J’ai lu ce qui change et j’ajoute ce lot',
+  ],
+  changesOf: [
+    'Lot {{lot}} is not what the recipe names. With it the product changes:',
+    'Le lot {{lot}} n’est pas ce que nomme la recette. Avec lui le produit change :',
   ],
   acceptNeeded: ['Read what changes, then tick here.', 'Lisez ce qui change, puis cochez ici.'],
   waitForIt: [

@@ -3,55 +3,44 @@ import { api, must } from '../../api/client';
 import type { components } from '../../api/schema';
 import { compareExact } from '../../shared/formats/exact';
 import { useFormats } from '../../shared/formats/use-formats';
-import { useAllergenName } from '../../shared/language/allergen-names';
 import { useMessages } from '../../shared/language/catalogue';
 import { usePartName } from '../../shared/language/part-names';
 import { useServiceWords } from '../../shared/language/words';
 import { DataTable } from '../../shared/kit/data-table';
 import { Loaded } from '../../shared/kit/loaded';
-import { Caution, Fact, Facts, State } from '../../shared/kit/page';
+import { Caution, Fact, Facts } from '../../shared/kit/page';
+import { Allergens } from './substitution-allergens';
 import { substitutionMessages } from './substitution-messages';
 
 type Compared = components['schemas']['SubstitutionView'];
 
-export const useSubstitution = (batchId: string, itemId: string, lotCode: string) =>
-  useQuery({
-    queryKey: ['/api/batches/{id}/substitutions', batchId, itemId, lotCode],
-    enabled: itemId !== '' && lotCode !== '',
+export interface Asked {
+  readonly batchId: string;
+  /** The component that the lot stands in for; empty when it comes in addition. */
+  readonly itemId: string;
+  readonly lotCode: string;
+  /** Of an addition, when it is known already. */
+  readonly quantity: string;
+}
+
+export const useSubstitution = ({ batchId, itemId, lotCode, quantity }: Asked) => {
+  const amount = itemId === '' && /^\d+(\.\d+)?$/.test(quantity) ? quantity : '';
+  return useQuery({
+    queryKey: ['/api/batches/{id}/substitutions', batchId, itemId, lotCode, amount],
+    enabled: lotCode !== '',
     queryFn: ({ signal }) =>
       must(
         api.POST('/api/batches/{id}/substitutions', {
           params: { path: { id: batchId } },
-          body: { itemId, lotCode },
+          body: {
+            itemId: itemId === '' ? null : itemId,
+            lotCode,
+            ...(amount === '' ? {} : { quantity: amount }),
+          },
           signal,
         }),
       ),
   });
-
-const Allergens = ({ compared }: { readonly compared: Compared }) => {
-  const t = useMessages(substitutionMessages);
-  const word = useServiceWords();
-  const allergenName = useAllergenName();
-  if (compared.allergens.length === 0) {
-    return (
-      <p>
-        <State>{t('sameAllergens')}</State>
-      </p>
-    );
-  }
-  return (
-    <ul className="plain-list">
-      {compared.allergens.map((row) => (
-        <li key={row.allergen}>
-          <State tone={row.isWorse ? 'warn' : 'plain'}>
-            {t('changesTo', { before: word(row.before), after: word(row.after) })}
-          </State>{' '}
-          <strong>{allergenName(row.allergen)}</strong>{' '}
-          {row.isWorse && <span>{t('labelChanges')}</span>}
-        </li>
-      ))}
-    </ul>
-  );
 };
 
 const Figures = ({ compared }: { readonly compared: Compared }) => {
@@ -112,13 +101,17 @@ const Costs = ({ compared }: { readonly compared: Compared }) => {
   const formats = useFormats();
   const cost = (amount: string | null): string =>
     amount === null ? word('unknown') : formats.money(amount);
-  const short = compareExact(compared.onHandQuantity, compared.plannedQuantity) < 0;
+  const { plannedQuantity: planned } = compared;
+  if (planned === null) return null;
+  const short = compareExact(compared.onHandQuantity, planned) < 0;
   return (
     <>
       <Facts>
-        <Fact name={t('costOf', { item: compared.originalName })}>
-          {cost(compared.originalCost)}
-        </Fact>
+        {compared.originalName !== null && (
+          <Fact name={t('costOf', { item: compared.originalName })}>
+            {cost(compared.originalCost)}
+          </Fact>
+        )}
         <Fact name={t('costOf', { item: compared.substituteName })}>
           {cost(compared.substituteCost)}
         </Fact>
@@ -137,10 +130,12 @@ export const Substitution = (props: { readonly query: ReturnType<typeof useSubst
         {(compared) => (
           <>
             <h3>
-              {t('substitutes', {
-                substitute: compared.substituteName,
-                original: compared.originalName,
-              })}
+              {compared.originalName === null
+                ? t('adds', { substitute: compared.substituteName })
+                : t('substitutes', {
+                    substitute: compared.substituteName,
+                    original: compared.originalName,
+                  })}
             </h3>
             {compared.notUsable !== null && (
               <div className="problem" role="alert">
@@ -148,8 +143,8 @@ export const Substitution = (props: { readonly query: ReturnType<typeof useSubst
                 <p>{compared.notUsable}</p>
               </div>
             )}
-            <Allergens compared={compared} />
-            <Figures compared={compared} />
+            <Allergens changes={compared} />
+            {compared.figures.length > 0 && <Figures compared={compared} />}
             <Costs compared={compared} />
             {compared.cautions.map((caution) => (
               <Caution key={caution.code + caution.text}>{caution.text}</Caution>

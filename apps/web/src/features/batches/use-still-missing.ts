@@ -23,7 +23,7 @@ export const useStillMissing = (
   };
   const errors: Missing = {
     ...(drawn.looking || drawn.error !== undefined ? { lotCode: t('unseen') } : {}),
-    ...(substitutes ? { accepted: notAccepted() } : {}),
+    ...(drawn.foreign === undefined ? {} : { accepted: notAccepted() }),
     ...(drawn.foreign !== undefined && form.reason.trim().length < 3
       ? { reason: t('reasonNeeded') }
       : {}),

@@ -79,7 +79,20 @@ export const batches: Wording = {
     'Il n’y a rien à filtrer : les solides pèsent plus que zéro.',
   'Liquid only gets less from the pot to the sieve. Check the three weights.':
     'De la casserole au tamis, le liquide ne fait que diminuer. Vérifiez les trois poids.',
-  'recipe of this batch': 'recette de cette fabrication',
+  'batch with a recipe': 'fabrication avec recette',
+  'Say why {0} goes in, which the recipe doesn’t name.':
+    'Dites pourquoi {0} entre, que la recette ne nomme pas.',
+  'Lot {0} is {1}, which the recipe of batch {2} doesn’t name.':
+    'Le lot {0} est du produit {1}, que la recette de la fabrication {2} ne nomme pas.',
+  'Lot {0} is {1}, which would stand in for {2} in batch {3}.':
+    'Le lot {0} est du produit {1}, qui remplacerait {2} dans la fabrication {3}.',
+  'No allergen gets worse by what the specifications say.':
+    'Aucun allergène ne s’aggrave d’après les fiches techniques.',
+  'With it the product changes: {0}. Its label must change.':
+    'Avec lui le produit change : {0}. Son étiquette doit changer.',
+  '{0} {1} Look at the comparison, then accept what changes or take another lot.':
+    '{0} {1} Regardez la comparaison, puis acceptez ce qui change ou prenez un autre lot.',
+  'No figures: {0}': 'Pas de chiffres : {0}',
   'The recipe of {0} has no such component, so there is nothing to replace.':
     'La recette de {0} n’a pas un tel composant ; il n’y a donc rien à remplacer.',
   'Lot {0} is in tank {1} already; its rest goes in as the heel.':

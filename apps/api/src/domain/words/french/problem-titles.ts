@@ -24,6 +24,7 @@ export const problemTitles: Wording = {
   'This batch is not finished': 'Cette fabrication n’est pas terminée',
   'Not done in a batch of this kind': 'Ne se fait pas dans une fabrication de cette sorte',
   'Not in the recipe': 'Pas dans la recette',
+  'Nobody has accepted what changes': 'Personne n’a accepté ce qui change',
   'Nothing was drawn': 'Rien n’a été prélevé',
   'Nothing was made': 'Rien n’a été fait',
   'More came out than went in': 'Plus est sorti qu’entré',
