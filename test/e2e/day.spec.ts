@@ -360,12 +360,16 @@ describe('the label', () => {
     const batch = (await made(maker, '/batches', { itemId: ids['ganache'] }))['id'] as string;
     await draw(batch, lots['cream'], '100');
     const trialDraw = { lotCode: lots['brittle'], quantity: '50', role: 'base', reason: 'trial' };
+    const allergens = [
+      { allergen: 'hazelnut', after: 'contains' },
+      { allergen: 'sesame', after: 'unknown' },
+    ];
     expect(await refusal(maker, `/batches/${batch}/draws`, trialDraw)).toMatchObject({
       type: '/problems/substitute-not-accepted',
       status: 409,
-      facts: { notAccepted: [{ allergen: 'sesame', after: 'unknown' }] },
+      facts: { notAccepted: allergens },
     });
-    const acceptance = { allergens: [{ allergen: 'sesame', after: 'unknown' }] };
+    const acceptance = { allergens };
     await made(maker, `/batches/${batch}/draws`, { ...trialDraw, acceptance });
     const finished = await made(maker, `/batches/${batch}/finish`, {
       outputs: [{ quantity: '150' }],

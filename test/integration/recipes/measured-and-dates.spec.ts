@@ -63,6 +63,18 @@ const readActivity = (value: string) =>
     .expect(201);
 
 describe('measured water activity', () => {
+  it('is a fraction: a value in per cent is refused with what to write', async () => {
+    const path = `/batches/${batchId}/readings`;
+    const body = { measure: 'water_activity', value: '90.5', instrument: 'Meter 1' };
+    const answer = await service.as.maker.post(path, body);
+    expect(answer.status).toBe(422);
+    expect(answer.body).toMatchObject({
+      type: '/problems/reading-not-possible',
+      errors: [{ pointer: '/value' }],
+    });
+    expect((answer.body as { detail: string }).detail).toContain('read 0.905');
+  });
+
   it('does not override while its meter has no calibration that passed', async () => {
     await readActivity('0.905');
     const found = await analysis();
@@ -77,6 +89,19 @@ describe('measured water activity', () => {
       checks: [{ salt: 'NaCl', tempC: '25', reading: '0.7530' }],
     });
     expect(one.body).toMatchObject({ passed: false });
+    const wrong = (tempC: string, reading: string) =>
+      service.as.maker.post('/meters/calibrations', {
+        instrument: 'Meter 1',
+        checks: [
+          { salt: 'KCl', tempC: '25', reading: '0.8430' },
+          { salt: 'NaCl', tempC, reading },
+        ],
+      });
+    const perCent = await wrong('25', '75.4');
+    expect(perCent.status).toBe(422);
+    expect(perCent.body).toMatchObject({ errors: [{ pointer: '/checks/1/reading' }] });
+    expect((perCent.body as { detail: string }).detail).toContain('read 0.754');
+    expect((await wrong('51', '0.7540')).status).toBe(422);
     const two = await service.as.maker
       .post('/meters/calibrations', {
         instrument: 'Meter 1',

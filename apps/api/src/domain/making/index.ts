@@ -22,5 +22,6 @@ export {
   type Verdict,
 } from './checks';
 export { checkCharge, type ChargeLine, type TankToCharge } from './charge';
+export { impossibleReading } from './measures';
 export { checkMouldUse, type Filling, type MouldForUse } from './moulds';
 export type { MakingRefusal } from './refusals';

@@ -17,6 +17,7 @@ export {
 } from './measured';
 export { dissolved, norrish } from './norrish';
 export {
+  checkSaltTemperatures,
   judgeCalibration,
   REFERENCE_SALTS,
   saltWaterActivity,

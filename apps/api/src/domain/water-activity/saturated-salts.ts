@@ -1,3 +1,5 @@
+import { ok, refuse, type Result } from '../refusals/result';
+import type { ServiceRefusal } from '../refusals/service-refusals';
 import { Decimal } from '../units';
 import { say } from '../words/say';
 
@@ -21,6 +23,19 @@ export const saltWaterActivity = (salt: ReferenceSalt, tempC: Decimal): Decimal 
   COEFFICIENTS[salt]
     .reduce((sum, a, power) => sum.plus(new Decimal(a).times(tempC.pow(power))), new Decimal(0))
     .dividedBy(100);
+
+/** Outside of this the humidity over a salt isn't known, so nothing can be judged by it. */
+export const checkSaltTemperatures = (
+  tempsC: readonly Decimal[],
+): Result<readonly Decimal[], ServiceRefusal> => {
+  const outside = tempsC.find((tempC) => tempC.lessThan(5) || tempC.greaterThan(50));
+  if (outside === undefined) return ok(tempsC);
+  return refuse({
+    code: 'not-valid',
+    detail: say`The humidity over saturated salts is known from 5 to 50 °C, not at ${outside.toFixed()} °C. Let the meter and the salts come to the temperature of the room, then read again.`,
+    facts: { tempC: outside.toFixed() },
+  });
+};
 
 export interface SaltCheck {
   readonly salt: ReferenceSalt;

@@ -5,7 +5,7 @@ import { type By, Transactions } from '../../platform/database/transactions';
 import type { Tx } from '../../platform/database/prisma';
 import { newId } from '../../platform/ids/new-id';
 import { noteInJournal } from '../../platform/journal/journal';
-import { orNotFound, orRefuse, RefusalError } from '../../platform/problems';
+import { orNotFound, orRefuse, RefusalError, refuseImpossible } from '../../platform/problems';
 import { placeHolds } from '../stock';
 import { type BatchHead, loadBatchHead, requireOpen } from './batch-head.queries';
 import type { LossDto, MouldUseDto, ReadingDto } from './bench.dto';
@@ -36,6 +36,7 @@ export class BenchService {
    * measured on the next day puts the lots on hold when it is out of its limits.
    */
   read(batchId: string, dto: ReadingDto): Promise<ReadingView> {
+    refuseImpossible([{ pointer: '/value', ...dto }]);
     return this.transactions.book(async (tx, by) => {
       const head = await loadBatchHead(tx, by, batchId);
       const check = checkOf(await loadChecks(tx, head), dto);

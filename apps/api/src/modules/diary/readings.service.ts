@@ -9,7 +9,7 @@ import { Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
 import { noteInJournal } from '../../platform/journal/journal';
 import { decodeCursor, encodeCursor, limitOf, type Page } from '../../platform/paging/page';
-import { orNotFound, RefusalError } from '../../platform/problems';
+import { orNotFound, RefusalError, refuseImpossible } from '../../platform/problems';
 import { holdLotsOf, limitsOf } from './place-limits';
 import type {
   ReadingDueView,
@@ -48,6 +48,7 @@ export class ReadingsService {
   }
 
   take(dto: TakeReadingDto): Promise<TakenReadingView> {
+    refuseImpossible([{ pointer: '/value', ...dto }]);
     return this.transactions.book(async (tx, by) => {
       const subject = await this.subjectOf(tx, dto);
       const limits = limitsOf(subject.place, dto.measure);

@@ -1,8 +1,11 @@
 import { Injectable } from '@nestjs/common';
 import { DatabaseService } from '../../platform/database/database.service';
 import { Transactions } from '../../platform/database/transactions';
+import { checkSaltTemperatures } from '../../domain/water-activity';
+import { Decimal } from '../../domain/units';
 import { noteInJournal } from '../../platform/journal/journal';
 import { decodeCursor, limitOf, type Page, pageOf } from '../../platform/paging/page';
+import { orRefuse, refuseImpossible } from '../../platform/problems';
 import type { CalibrateDto, CalibrationQuery, CalibrationView } from './meters.dto';
 import { calibrationView, createCalibration, listCalibrations } from './meters.repository';
 
@@ -21,6 +24,14 @@ export class MetersService {
   }
 
   calibrate(dto: CalibrateDto): Promise<CalibrationView> {
+    refuseImpossible(
+      dto.checks.map(({ reading: value }, index) => ({
+        pointer: `/checks/${index}/reading`,
+        measure: 'water_activity',
+        value,
+      })),
+    );
+    orRefuse(checkSaltTemperatures(dto.checks.map(({ tempC }) => new Decimal(tempC))));
     return this.transactions.book(async (tx, by) => {
       const calibration = await createCalibration(tx, by, dto);
       noteInJournal(by, {

@@ -101,4 +101,19 @@ export const shelfLife: Wording = {
   'The meter may be used.': 'L’appareil peut être utilisé.',
   'Off by more than 0.010: clean, let it warm up, read again; then have it adjusted.':
     'Écart de plus de 0,010 : nettoyez, laissez-le chauffer, lisez de nouveau ; puis faites-le régler.',
+  'Not a possible reading': 'Mesure impossible',
+  'Water activity is a fraction from 0 to 1: a meter that shows {0} % read {1}. Write that.':
+    'L’activité de l’eau est une fraction de 0 à 1 : un appareil qui affiche {0} % a lu {1}. Notez cela.',
+  'Water activity is a fraction from 0 to 1. Look at the meter again.':
+    'L’activité de l’eau est une fraction de 0 à 1. Regardez de nouveau l’appareil.',
+  'pH goes from 0 to 14. Look at the meter again.':
+    'Le pH va de 0 à 14. Regardez de nouveau l’appareil.',
+  'Humidity goes from 0 to 100 per cent. Look at the meter again.':
+    'L’humidité va de 0 à 100 pour cent. Regardez de nouveau l’appareil.',
+  'Degrees Brix go from 0 to 100. Look at the refractometer again.':
+    'Les degrés Brix vont de 0 à 100. Regardez de nouveau le réfractomètre.',
+  'No probe in a kitchen shows that: give the temperature in °C.':
+    'Aucune sonde de cuisine n’affiche cela : donnez la température en °C.',
+  'The humidity over saturated salts is known from 5 to 50 °C, not at {0} °C. Let the meter and the salts come to the temperature of the room, then read again.':
+    'L’humidité au-dessus des sels saturés est connue de 5 à 50 °C, pas à {0} °C. Laissez l’appareil et les sels prendre la température de la pièce, puis relisez.',
 };
