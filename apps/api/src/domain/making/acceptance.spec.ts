@@ -1,5 +1,6 @@
 import { checkAcceptance, type ForeignDraw } from './acceptance';
 
+const hazelnut = { allergen: 'hazelnut', after: 'contains' };
 const milk = { allergen: 'milk', after: 'unknown' };
 const draw: ForeignDraw = {
   batchCode: 'B-1',
@@ -8,7 +9,6 @@ const draw: ForeignDraw = {
   insteadOf: 'Almond paste',
   worse: [hazelnut, milk],
 };
-const hazelnut = { allergen: 'hazelnut', after: 'contains' };
 
 const openOf = (result: ReturnType<typeof checkAcceptance>): unknown =>
   result.ok ? [] : result.refusal.facts?.['notAccepted'];
