@@ -1,10 +1,10 @@
 import { PLANNER_OPTIONS } from '@api/platform/database/prisma';
-import { randomUUID } from 'node:crypto';
-import { Client, Pool } from 'pg';
+import { Client } from 'pg';
 import { Hand } from '../support/histories/http';
 import { addShopItems } from '../support/histories/shop-items';
 import { startTestService, type TestService } from '../support/service/test-service';
 import { receive } from '../support/workshop/fixtures';
+import { alone } from './alone';
 import { generateShop } from './generate-shop';
 import { serve, type Served } from './served';
 import { report } from './stopwatch';
@@ -13,6 +13,7 @@ const CLIENTS = 8;
 const SECONDS = Number(process.env['BENCH_SECONDS'] ?? 8);
 
 interface Statement {
+  readonly name?: string;
   readonly text: string;
   readonly values: readonly unknown[];
 }
@@ -25,8 +26,6 @@ interface Place {
   readonly clocked: Hand;
 }
 
-const UUID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/;
-
 /** Every statement that the service sends while one booking is made, in order. */
 const recordStatements = async (work: () => Promise<unknown>): Promise<Statement[]> => {
   const statements: Statement[] = [];
@@ -36,8 +35,10 @@ const recordStatements = async (work: () => Promise<unknown>): Promise<Statement
     if (typeof config === 'string') {
       statements.push({ text: config, values: Array.isArray(values) ? values : [] });
     } else if (typeof config === 'object' && config !== null) {
-      const { text, values: own } = config as { text: string; values?: unknown[] };
-      statements.push({ text, values: own ?? (Array.isArray(values) ? values : []) });
+      const { values: own, ...statement } = config as { text: string; values?: unknown[] };
+      const { name, text } = statement as { name?: string; text: string };
+      const kept = { text, values: own ?? (Array.isArray(values) ? values : []) };
+      statements.push(name === undefined || name === '' ? kept : { name, ...kept });
     }
     return query.apply(this, args);
   } as typeof Client.prototype.query;
@@ -56,19 +57,12 @@ const transactionOf = (statements: readonly Statement[]): Statement[] => {
   return statements.slice(begin, commit + 1);
 };
 
-/** Runs for the agreed time with all clients at once; bookings per second. */
-const perSecond = async (book: (client: number) => Promise<boolean>): Promise<number> => {
-  const end = performance.now() + SECONDS * 1000;
-  const begun = performance.now();
-  const counts = await Promise.all(
-    Array.from({ length: CLIENTS }, async (_, client) => {
-      let count = 0;
-      while (performance.now() < end) if (await book(client)) count += 1;
-      return count;
-    }),
-  );
-  return counts.reduce((sum, count) => sum + count, 0) / ((performance.now() - begun) / 1000);
-};
+interface Counted {
+  readonly bare: number;
+  readonly lost: number;
+  readonly http: number;
+  readonly busy: number;
+}
 
 describe('bookings', () => {
   let service: TestService;
@@ -104,78 +98,49 @@ describe('bookings', () => {
     await service.close();
   });
 
-  const draw = async (hand: Hand, { batchId, lotCode }: Place): Promise<boolean> => {
-    const body = { lotCode, quantity: '0.010' };
-    const { status } = await hand.post(`/batches/${batchId}/draws`, body);
-    expect([201, 409]).toContain(status);
-    return status === 201;
-  };
+  const bodyOf = ({ lotCode }: Place): object => ({ lotCode, quantity: '0.010' });
 
-  /** Ids and keys that a statement brings into the world are made anew each time it is sent. */
-  const sendAgain = async (
-    pool: Pool,
-    statements: readonly Statement[],
-    known: ReadonlySet<string>,
-  ) => {
-    const fresh = new Map<string, string>();
-    const renew = (value: unknown): unknown => {
-      if (typeof value !== 'string' || !UUID.test(value) || known.has(value)) return value;
-      const id = fresh.get(value) ?? randomUUID();
-      fresh.set(value, id);
-      return id;
-    };
-    const client = await pool.connect();
-    try {
-      for (const { text, values } of statements) await client.query(text, values.map(renew));
-      return true;
-    } catch {
-      await client.query('ROLLBACK');
-      return false;
-    } finally {
-      client.release();
-    }
+  /** The transaction of one draw, and the ids in it that were there before. */
+  const record = async (place: Place): Promise<{ statements: Statement[]; known: string[] }> => {
+    const path = `/batches/${place.batchId}/draws`;
+    const statements = await recordStatements(async () => {
+      const { status } = await place.recorded.post(path, bodyOf(place));
+      expect(status).toBe(201);
+    });
+    const pg = new Client({ connectionString: service.databaseUrl });
+    await pg.connect();
+    const ids = await pg.query<{ id: string }>(
+      `SELECT id FROM lot UNION SELECT id FROM batch UNION SELECT id FROM app_user
+       UNION SELECT id FROM item UNION SELECT id FROM recipe_version`,
+    );
+    await pg.end();
+    const sent = new Set(statements.flatMap(({ values }) => values));
+    const known = ids.rows.map(({ id }) => id).filter((id) => sent.has(id));
+    return { statements: transactionOf(statements), known };
   };
 
   it('draws with 8 clients, against the bare transaction of the same statements', async () => {
-    const recorded: { statements: Statement[]; known: Set<string> }[] = [];
+    const asked = [];
     for (const place of places) {
-      const statements = transactionOf(await recordStatements(() => draw(place.recorded, place)));
-      const pg = new Client({ connectionString: service.databaseUrl });
-      await pg.connect();
-      const ids = await pg.query<{ id: string }>(
-        `SELECT id FROM lot UNION SELECT id FROM batch UNION SELECT id FROM app_user
-         UNION SELECT id FROM item UNION SELECT id FROM recipe_version`,
-      );
-      await pg.end();
-      recorded.push({ statements, known: new Set(ids.rows.map((row) => row.id)) });
+      asked.push({
+        ...(await record(place)),
+        url: `${served?.origin ?? ''}/api/batches/${place.batchId}/draws`,
+        token: place.clocked.token,
+        body: JSON.stringify(bodyOf(place)),
+      });
     }
-    const pool = new Pool({
-      connectionString: service.databaseUrl,
-      max: CLIENTS,
+    const { bare, lost, http, busy } = alone('bookings', {
+      databaseUrl: service.databaseUrl,
       options: PLANNER_OPTIONS,
-    });
-    pool.on('error', () => undefined);
-    let lost = 0;
-    let busy = 0;
-    const floor = await perSecond(async (client) => {
-      const one = recorded[client];
-      if (one === undefined || (await sendAgain(pool, one.statements, one.known))) return true;
-      lost += 1;
-      return false;
-    });
-    await pool.end();
-    const overHttp = await perSecond(async (client) => {
-      const place = places[client];
-      if (place === undefined || (await draw(place.clocked, place))) return true;
-      busy += 1;
-      return false;
-    });
+      seconds: SECONDS,
+      places: asked,
+    }) as Counted;
     report(
-      `bookings with ${String(CLIENTS)} clients: bare ${floor.toFixed(0)}/s ` +
-        `(${String(recorded[0]?.statements.length ?? 0)} statements, ${String(lost)} lost to ` +
-        `conflicts and sent again), HTTP ${overHttp.toFixed(0)}/s (${String(busy)} refused as busy), ` +
-        `ratio ${(overHttp / floor).toFixed(2)}`,
+      `bookings with ${String(CLIENTS)} clients: bare ${bare.toFixed(0)}/s ` +
+        `(${String(asked[0]?.statements.length ?? 0)} statements, ${String(lost)} lost to ` +
+        `conflicts and sent again), HTTP ${http.toFixed(0)}/s (${String(busy)} refused as busy), ` +
+        `ratio ${(http / bare).toFixed(2)}`,
     );
-    expect(overHttp).toBeGreaterThan(0);
+    expect(http).toBeGreaterThan(0);
   }, 120_000);
 });

@@ -1,6 +1,5 @@
-import { execFileSync } from 'node:child_process';
-import { join } from 'node:path';
 import { sampleLabel } from '../support/papers/sample-label';
+import { alone } from './alone';
 import { median, report } from './stopwatch';
 
 const LABELS = 1000;
@@ -35,12 +34,7 @@ const printAlone = (): readonly Round[] => {
     },
     rounds: ROUNDS + 1,
   };
-  const written = execFileSync(process.execPath, [join(__dirname, 'labels-alone.mjs')], {
-    input: JSON.stringify(input),
-    encoding: 'utf8',
-    maxBuffer: 1e8,
-  });
-  return (JSON.parse(written) as Round[]).slice(1);
+  return (alone('labels', input) as Round[]).slice(1);
 };
 
 it('prints 1,000 labels of 1,000 lots as one PDF', () => {

@@ -3,10 +3,11 @@ import { type Direction, SUBGRAPH_DETAILS, subgraphQuery } from '@api/modules/tr
 import { Client } from 'pg';
 import { Hand } from '../support/histories/http';
 import { startTestService, type TestService } from '../support/service/test-service';
+import { alone } from './alone';
 import { generateShop } from './generate-shop';
 import { keep, reportGrowth } from './growth';
 import { serve, type Served } from './served';
-import { clocked, median } from './stopwatch';
+import { median } from './stopwatch';
 
 /** A fifth as many lots as draws. */
 const DRAWS = (process.env['BENCH_DRAWS'] ?? '100000,1000000,3000000').split(',').map(Number);
@@ -20,6 +21,13 @@ const PROBES: readonly (readonly [what: string, layer: number, direction: Direct
   ['back from a box', 3, 'back'],
   ['both ways from a piece', 2, 'both'],
 ];
+
+/** Milliseconds of each run, and the answer over HTTP. */
+interface Asked {
+  readonly straight: readonly number[];
+  readonly served: readonly number[];
+  readonly text: string;
+}
 
 interface Answered {
   readonly path: string;
@@ -48,18 +56,18 @@ describe.each(DRAWS)('a shop of %i draws', (draws) => {
   ): Promise<void> => {
     const found = await pg.query<{ id: string }>('SELECT id FROM lot WHERE code = $1', [code]);
     const query = subgraphQuery([found.rows[0]?.id ?? ''], direction, SUBGRAPH_DETAILS);
-    const straight: number[] = [];
-    const overHttp: number[] = [];
-    let text = '';
-    for (let run = -2; run < RUNS; run += 1) {
-      const floor = await clocked(() => pg.query(query.text, query.values));
-      const http = await clocked(async () => {
-        text = await auditor.text(answer.path);
-      });
-      if (run < 0) continue;
-      straight.push(floor);
-      overHttp.push(http);
-    }
+    const {
+      straight,
+      served: overHttp,
+      text,
+    } = alone('questions', {
+      databaseUrl: service.databaseUrl,
+      options: PLANNER_OPTIONS,
+      query,
+      url: `${served?.origin ?? ''}/api${answer.path}`,
+      token: auditor.token,
+      runs: RUNS,
+    }) as Asked;
     const rows = answer.rows(text);
     keep({ question, draws, rows, straight: median(straight), served: median(overHttp) });
     expect(rows).toBeGreaterThan(1);

@@ -14,7 +14,7 @@ const connections = new Agent({ keepAlive: true });
 export class Hand {
   private constructor(
     private readonly origin: string,
-    private readonly token: string,
+    readonly token: string,
   ) {}
 
   static async of(origin: string, name: string): Promise<Hand> {

@@ -1,11 +1,13 @@
 /* global performance */
 // Prints labels with the compiled service's own code, in a plain process as the service is: inside
 // the test runner every look at a global is slow, which says nothing about the service.
-// Reads { labels, stock, head, rounds } on standard input; writes { printedMs, bareMs } of each round.
+// Reads { labels, stock, head, rounds } from standard input, writes { printedMs, bareMs } of each round.
 import { createRequire } from 'node:module';
 import { json } from 'node:stream/consumers';
 
-const require = createRequire(new URL('../../apps/api/dist/documents/index.js', import.meta.url));
+const require = createRequire(
+  new URL('../../../apps/api/dist/documents/index.js', import.meta.url),
+);
 const PDFDocument = require('pdfkit');
 const { fitLabel, printLabels } = require('./index.js');
 const { FACES, fontFile, mmToPt } = require('./kit/fonts.js');
