@@ -63,7 +63,7 @@ describe.each(DRAWS)('a shop of %i draws', (draws) => {
     } = alone('questions', {
       databaseUrl: service.databaseUrl,
       options: PLANNER_OPTIONS,
-      query,
+      query: { text: query.text, values: query.values },
       url: `${served?.origin ?? ''}/api${answer.path}`,
       token: auditor.token,
       runs: RUNS,
