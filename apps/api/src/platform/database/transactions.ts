@@ -70,13 +70,12 @@ export class Transactions {
    * Idempotency-Key the answer is stored in the same transaction, where the key's uniqueness lets
    * only one booking of it commit, and a repeat of the request gets the answer back.
    *
-   * Keys are looked up outside the transaction: inside, every booking would read the page of the
+   * A key is looked up only when a booking failed, as one that was sent twice does at the latest at
+   * its end: hardly any is. Never inside the transaction: every booking would read the page of the
    * index that every other one writes, and serializable transactions would undo each other.
    */
   async book<T extends object>(work: (tx: Tx, by: By) => Promise<T>): Promise<T> {
     const claim = currentClaim();
-    const earlier = await this.replayOf(claim);
-    if (earlier !== undefined) return earlier as T;
     try {
       return await this.inTransaction(async (tx) => {
         const by = this.by();
@@ -85,9 +84,8 @@ export class Transactions {
         return answer;
       });
     } catch (error) {
-      // The same request may have been booked meanwhile; then this one failed because of it.
-      const meanwhile = await this.replayOf(claim);
-      if (meanwhile !== undefined) return meanwhile as T;
+      const earlier = await this.replayOf(claim);
+      if (earlier !== undefined) return earlier as T;
       throw error;
     }
   }
