@@ -50,6 +50,8 @@ const start = async ({ fill }: StartOptions): Promise<void> => {
 
 /** Runs the service until it is told to stop. What keeps it from starting is said in plain words. */
 export const startService = (options: StartOptions = {}): void => {
+  // What libraries say of their own future is for programmers, not for a shop's terminal.
+  process.noDeprecation = true;
   start(options).catch(async (error: unknown) => {
     process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
     process.exitCode = 1;
