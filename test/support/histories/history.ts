@@ -1,11 +1,12 @@
 import { randomUUID } from 'node:crypto';
-import { AuditorsBooks, type AuditedMaking, grams } from './books-of-auditor';
+import { type AuditedLot, AuditorsBooks, type AuditedMaking, grams } from './books-of-auditor';
 import type { Chance } from './chance';
 import type { Answer, Hand } from './http';
 import type { ShopItems } from './shop-items';
 
 interface Made {
   readonly outputs: readonly {
+    readonly id: string;
     readonly lotCode: string;
     readonly quantity: string;
     readonly massGrams: string;
@@ -50,6 +51,7 @@ export class History {
       () => this.comeBack(),
       () => this.adjust(),
       () => this.correct(),
+      () => this.recount(),
       () => this.abandon(),
       () => this.leaveOpen(),
       () => this.race(),
@@ -377,7 +379,15 @@ export class History {
       {
         reason: 'the wrong carton was scanned',
         reversedDrawIds: [draw.id],
-        draws: [{ lotCode: lot, quantity: grams(draw.quantity), role: 'base' }],
+        // What a recipe doesn't name has to be accepted; no specification here states an allergen.
+        draws: [
+          {
+            lotCode: lot,
+            quantity: grams(draw.quantity),
+            role: 'base',
+            acceptance: { allergens: [] },
+          },
+        ],
       },
     );
     const known = new Set(making.draws.map((one) => one.id));
@@ -388,6 +398,54 @@ export class History {
     const mg = this.books.take(lot, draw.quantity);
     making.draws = making.draws.filter((one) => one !== draw);
     making.draws.push({ id: added?.id ?? '', lot, quantity: draw.quantity, mg });
+  }
+
+  /** A lot was counted wrongly: it is taken back, and what did come out is booked in its place. */
+  private async recount(): Promise<void> {
+    const moved = new Set([...this.books.ends, ...this.books.gains].map(({ lot }) => lot));
+    for (const { draws } of this.books.makings) for (const { lot } of draws) moved.add(lot);
+    const whole = this.books.makings.flatMap((making) =>
+      making.state !== 'finished' || making.draws.some(({ id }) => id === '')
+        ? []
+        : making.outputs.filter((code) => !moved.has(code)).map((code) => ({ making, code })),
+    );
+    if (whole.length === 0) return;
+    const { making, code } = this.chance.one(whole);
+    const old = this.books.lot(code);
+    const { hand } = this;
+    const batch = await hand.must<Made>(hand.get(`/batches/${making.id}`));
+    const id = batch.outputs.find(({ lotCode }) => lotCode === code)?.id;
+    const part = old.madeMg / 3n;
+    const outputs = old.pieces
+      ? [{ quantity: String(old.madeQuantity + 1n) }]
+      : [old.madeMg - part, part].map((mg) => ({
+          quantity: grams(mg),
+          ...this.as(batch, code, old),
+        }));
+    if (!old.pieces && part === 0n) return;
+    const after = await this.book<Made>(`/batches/${making.id}/corrections`, {
+      reason: 'counted wrongly',
+      reversedOutputIds: [id],
+      outputs,
+    });
+    this.books.lots.delete(code);
+    making.outputs.splice(making.outputs.indexOf(code), 1);
+    const before = new Set(batch.outputs.map(({ lotCode }) => lotCode));
+    for (const output of after.outputs.filter(({ lotCode }) => !before.has(lotCode))) {
+      making.outputs.push(output.lotCode);
+      const quantity = old.pieces ? BigInt(parseInt(output.quantity, 10)) : mgOf(output.quantity);
+      this.books.born({
+        ...old,
+        code: output.lotCode,
+        madeMg: old.pieces ? old.madeMg : quantity,
+        madeQuantity: quantity,
+      });
+    }
+  }
+
+  private as({ outputs }: Made, code: string, { item }: AuditedLot): object {
+    const isRework = outputs.find(({ lotCode }) => lotCode === code)?.role === 'rework';
+    return isRework ? { role: 'rework', itemId: item } : {};
   }
 
   private async leaveOpen(): Promise<void> {

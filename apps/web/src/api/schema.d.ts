@@ -1220,6 +1220,38 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/batches/{id}/readings/{readingId}/withdrawal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["WithdrawalsController_withdrawReading"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/batches/{id}/mould-uses/{useId}/withdrawal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["WithdrawalsController_withdrawMouldUse"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/items/{id}/tempering": {
         parameters: {
             query?: never;
@@ -3249,6 +3281,8 @@ export interface components {
             /** @description Past its use-by date today */
             expired: boolean;
             refused: boolean;
+            /** @description Why it was taken back: it never came out of its batch as it was counted */
+            takenBackBecause: string | null;
             /** @description At least one hold stands */
             onHold: boolean;
             /** Format: uuid */
@@ -4312,6 +4346,8 @@ export interface components {
             correctiveAction: string | null;
             /** Format: date-time */
             at: string;
+            /** @description Why it was marked as wrong; null when it stands */
+            withdrawnBecause: string | null;
         };
         DueReadingView: {
             step: string;
@@ -4330,6 +4366,8 @@ export interface components {
             rejectCavities: number[];
             /** Format: date-time */
             at: string;
+            /** @description Why it was taken back; null when it stands */
+            withdrawnBecause: string | null;
         };
         BatchOutputView: {
             /** Format: uuid */
@@ -4355,6 +4393,8 @@ export interface components {
             /** Format: date */
             useBy: string | null;
             held: boolean;
+            /** @description Why it was taken back; it counts for nothing then */
+            takenBackBecause: string | null;
         };
         BatchBalanceView: {
             /** Format: decimal */
@@ -4565,6 +4605,10 @@ export interface components {
             draws?: components["schemas"]["DrawDto"][];
             reversedLossIds?: string[];
             losses?: components["schemas"]["LossDto"][];
+            /** @description Lots that never came out as they were counted */
+            reversedOutputIds?: string[];
+            /** @description What came out instead */
+            outputs?: components["schemas"]["OutputDto"][];
         };
         BoxRunView: {
             firstBox: number;
@@ -5996,6 +6040,8 @@ export interface components {
             correctiveAction: string | null;
             /** Format: uuid */
             reversesId: string | null;
+            /** @description Why it was marked as wrong; null when it stands */
+            withdrawnBecause: string | null;
             /** Format: date-time */
             at: string;
             userName: string;
@@ -11421,6 +11467,96 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["SplitView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    WithdrawalsController_withdrawReading: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+                readingId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReasonDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReadingView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    WithdrawalsController_withdrawMouldUse: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+                useId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReasonDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MouldUseView"];
                 };
             };
             401: {

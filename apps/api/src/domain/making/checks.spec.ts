@@ -46,6 +46,7 @@ describe('deviations', () => {
     step,
     measure: 'temp_c',
     verdict,
+    withdrawn: false,
   });
   const ids = (readings: TakenReading[]): string[] => readings.map(({ id }) => id);
 
@@ -55,6 +56,16 @@ describe('deviations', () => {
     expect(ids(standingDeviations([reading('a', 'in'), reading('b', 'high')]))).toEqual(['b']);
     const elsewhere = [reading('a', 'low'), reading('b', 'in', 'Cool')];
     expect(ids(standingDeviations(elsewhere))).toEqual(['a']);
+  });
+
+  it('stand when the reading is only marked as wrong, until the check is read again', () => {
+    const wrong = { ...reading('a', 'low'), withdrawn: true };
+    expect(ids(standingDeviations([wrong]))).toEqual(['a']);
+    expect(ids(standingDeviations([wrong, reading('b', 'in')]))).toEqual([]);
+    const againWrong = { ...reading('b', 'in'), withdrawn: true };
+    expect(ids(standingDeviations([reading('a', 'low'), againWrong]))).toEqual(['a']);
+    const checks = [{ step: 'Boil', measure: 'temp_c', low: d('82'), high: null }];
+    expect(checksDue(checks, [wrong])).toEqual(checks);
   });
 
   it('are not the same as checks that are still due', () => {

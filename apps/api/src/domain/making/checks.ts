@@ -53,28 +53,34 @@ export interface TakenReading {
   readonly step: string | null;
   readonly measure: string;
   readonly verdict: Verdict;
+  /** It was marked as wrong: it proves nothing, and a value outside its limits still asks why. */
+  readonly withdrawn: boolean;
 }
 
 const sameCheck = (a: TakenReading, b: TakenReading): boolean =>
   a.measure === b.measure && (a.step ?? '') === (b.step ?? '');
 
 /**
- * Readings outside their limits that nobody put right: a later reading of the same check, within the
- * limits, ends a deviation. Readings come in the order in which they were taken.
+ * Readings outside their limits that nobody put right: a later reading of the same check that stands
+ * takes their place. Marking one as wrong is not enough: the check has to be read again, else whoever
+ * dislikes a value could make it vanish. Readings come in the order in which they were taken.
  */
 export const standingDeviations = <R extends TakenReading>(readings: readonly R[]): R[] =>
   readings.filter(
     (reading, index) =>
       (reading.verdict === 'low' || reading.verdict === 'high') &&
-      !readings.slice(index + 1).some((later) => sameCheck(reading, later)),
+      !readings.slice(index + 1).some((later) => !later.withdrawn && sameCheck(reading, later)),
   );
 
-/** Check points at which no reading was taken yet. */
+/** Check points at which no reading was taken yet that stands. */
 export const checksDue = (
   checks: readonly StepCheck[],
   readings: readonly TakenReading[],
 ): StepCheck[] =>
   checks.filter(
     (check) =>
-      !readings.some(({ step, measure }) => step === check.step && measure === check.measure),
+      !readings.some(
+        ({ step, measure, withdrawn }) =>
+          !withdrawn && step === check.step && measure === check.measure,
+      ),
   );

@@ -25,3 +25,4 @@ export { checkCharge, type ChargeLine, type TankToCharge } from './charge';
 export { impossibleReading } from './measures';
 export { checkMouldUse, type Filling, type MouldForUse } from './moulds';
 export type { MakingRefusal } from './refusals';
+export { checkTakeBack, type OutputToTakeBack } from './take-back';

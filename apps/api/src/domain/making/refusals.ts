@@ -15,6 +15,8 @@ export interface MakingRefusal extends Refused {
     | 'output-not-weighed'
     | 'circle'
     | 'already-reversed'
+    | 'output-used'
+    | 'output-not-replaced'
     | 'split-first'
     | 'mould-not-sound'
     | 'mould-in-use'

@@ -8,7 +8,8 @@ import type { WholeBatch } from './whole-batch';
 
 export const balanceView = (batch: WholeBatch): BatchBalanceView => {
   const drawn = sum(batch.draws.map(({ massG }) => decimalFromDb(massG)));
-  const made = sum(batch.outputs.map(({ madeMassG }) => decimalFromDb(madeMassG)));
+  const standing = batch.outputs.filter(({ takenBackAt }) => takenBackAt === null);
+  const made = sum(standing.map(({ madeMassG }) => decimalFromDb(madeMassG)));
   const lost = sum(batch.losses.map(({ massG }) => decimalFromDb(massG)));
   return {
     drawnGrams: quantityText(drawn),
@@ -30,6 +31,7 @@ export const readingView = (reading: WholeBatch['readings'][number]): ReadingVie
   instrument: reading.instrument,
   correctiveAction: reading.correctiveAction,
   at: reading.at.toISOString(),
+  withdrawnBecause: reading.withdrawal?.reason ?? null,
 });
 
 export const mouldUseView = (use: WholeBatch['mouldUses'][number]): MouldUseView => ({
@@ -39,6 +41,7 @@ export const mouldUseView = (use: WholeBatch['mouldUses'][number]): MouldUseView
   cavitiesFilled: use.cavitiesFilled,
   rejectCavities: use.rejectCavities,
   at: use.at.toISOString(),
+  withdrawnBecause: use.withdrawal?.reason ?? null,
 });
 
 export const lossView = (loss: WholeBatch['losses'][number]): LossView => ({
@@ -65,6 +68,7 @@ export const outputView = (lot: WholeBatch['outputs'][number]): BatchOutputView 
   bestBefore: optionalDayFromDb(lot.bestBefore),
   useBy: optionalDayFromDb(lot.useBy),
   held: lot.holds.length > 0,
+  takenBackBecause: lot.takenBackReason,
 });
 
 export const shownDraw = (draw: WholeBatch['draws'][number]): DrawView => ({

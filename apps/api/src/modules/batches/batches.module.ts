@@ -8,9 +8,11 @@ import { DrawsService } from './draws.service';
 import { EndingsController } from './endings.controller';
 import { FinishService } from './finish.service';
 import { SplitService } from './split.service';
+import { WithdrawalsController } from './withdrawals.controller';
+import { WithdrawalsService } from './withdrawals.service';
 
 @Module({
-  controllers: [BatchesController, EndingsController],
+  controllers: [BatchesController, EndingsController, WithdrawalsController],
   providers: [
     BatchesService,
     BenchService,
@@ -19,6 +21,7 @@ import { SplitService } from './split.service';
     AbandonService,
     CorrectionsService,
     SplitService,
+    WithdrawalsService,
   ],
   exports: [BatchesService],
 })

@@ -56,6 +56,7 @@ export class BenchService {
           at: by.at,
           userId: by.userId,
         },
+        include: { withdrawal: true },
       });
       if (verdict === 'low' || verdict === 'high') {
         const reason = deviationInWords(head.code, { ...reading, verdict });
@@ -78,7 +79,10 @@ export class BenchService {
     causeId: string,
     reason: string,
   ): Promise<void> {
-    const outputs = await tx.lot.findMany({ where: { batchId: head.id }, select: { id: true } });
+    const outputs = await tx.lot.findMany({
+      where: { batchId: head.id, takenBackAt: null },
+      select: { id: true },
+    });
     const holds = outputs.map(({ id }) => ({
       lotId: id,
       kind: 'deviation' as const,
@@ -111,7 +115,7 @@ export class BenchService {
           at: by.at,
           userId: by.userId,
         },
-        include: { mould: { include: { design: true } } },
+        include: { mould: { include: { design: true } }, withdrawal: true },
       });
       noteInJournal(by, {
         action: 'batch.mould-used',

@@ -31,6 +31,9 @@ export class ReadingView {
 
   @Instant()
   at: string;
+
+  @Text({ nullable: true, description: 'Why it was marked as wrong; null when it stands' })
+  withdrawnBecause: string | null;
 }
 
 export class DueReadingView {
@@ -65,6 +68,9 @@ export class MouldUseView {
 
   @Instant()
   at: string;
+
+  @Text({ nullable: true, description: 'Why it was taken back; null when it stands' })
+  withdrawnBecause: string | null;
 }
 
 export class LossView {

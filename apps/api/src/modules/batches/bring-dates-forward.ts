@@ -32,7 +32,7 @@ const reasonsWith = (lot: Lot, added: DateReason): Prisma.InputJsonArray => {
  */
 export const bringDatesForward = async (tx: Tx, by: By, head: BatchHead): Promise<string[]> => {
   if (head.recipeVersionId === null) return [];
-  const outputs = await tx.lot.findMany({ where: { batchId: head.id } });
+  const outputs = await tx.lot.findMany({ where: { batchId: head.id, takenBackAt: null } });
   const madeOn = optionalDayFromDb(outputs[0]?.madeOn ?? null);
   if (madeOn === null) return [];
   const { rule } = await loadMakingItem(tx, head);

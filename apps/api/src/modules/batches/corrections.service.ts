@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { checkBalance } from '../../domain/making';
-import { Decimal, sum } from '../../domain/units';
+import { Decimal } from '../../domain/units';
 import { decimalFromDb, decimalToDb } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { type By, Transactions } from '../../platform/database/transactions';
@@ -15,6 +15,7 @@ import { bringDatesForward } from './bring-dates-forward';
 import { isAhead } from './circle.queries';
 import { loadContents, lostMass, massOf } from './contents.queries';
 import { drawIntoBatch, reversibleDraw } from './draws.service';
+import { correctOutputs, madeMass } from './correct-outputs';
 import { drawnLotId } from './count-outputs';
 import { showBatch } from './show-batch';
 import { Substitutes } from './substitutes.port';
@@ -42,6 +43,7 @@ export class CorrectionsService {
         await drawIntoBatch(tx, by, head, draw, dto.reason, this.substitutes);
       }
       await this.correctLosses(tx, by, head, dto);
+      const made = await correctOutputs(tx, by, head, dto);
       await this.requireBalance(tx, head);
       const redated = await bringDatesForward(tx, by, head);
       noteInJournal(by, {
@@ -56,6 +58,8 @@ export class CorrectionsService {
             quantity,
           })),
           reversedLosses: dto.reversedLossIds ?? [],
+          reversedOutputs: dto.reversedOutputIds ?? [],
+          made,
           redated,
         },
       });
@@ -127,10 +131,6 @@ export class CorrectionsService {
   }
 
   private async requireBalance(tx: Tx, head: BatchHead): Promise<void> {
-    const outputs = await tx.lot.findMany({
-      where: { batchId: head.id },
-      select: { madeMassG: true },
-    });
     const batch = await tx.batch.findUniqueOrThrow({ where: { id: head.id } });
     orRefuse(
       checkBalance(
@@ -140,7 +140,7 @@ export class CorrectionsService {
           lostG: await lostMass(tx, head.id),
           imbalanceReason: batch.imbalanceReason,
         },
-        sum(outputs.map(({ madeMassG }) => decimalFromDb(madeMassG))),
+        await madeMass(tx, head.id),
       ),
     );
   }

@@ -87,4 +87,10 @@ export class CorrectionDto {
 
   @ListOf(() => LossDto, { optional: true, max: 50 })
   losses?: LossDto[];
+
+  @Ids({ optional: true, description: 'Lots that never came out as they were counted' })
+  reversedOutputIds?: string[];
+
+  @ListOf(() => OutputDto, { optional: true, max: 50, description: 'What came out instead' })
+  outputs?: OutputDto[];
 }

@@ -20,6 +20,7 @@ export const loadMouldForUse = async (
       design.rows * design.columns AS cavities,
       (SELECT batch.code FROM mould_use JOIN batch ON batch.id = mould_use.batch_id
         WHERE mould_use.mould_id = mould.id AND batch.state = 'open' AND batch.id <> ${head.id}::uuid
+          AND NOT EXISTS (SELECT 1 FROM mould_use_withdrawal WHERE mould_use_id = mould_use.id)
         LIMIT 1) AS "otherBatch",
       (SELECT mould_design_id FROM recipe_version WHERE id = ${head.recipeVersionId}::uuid)
         AS "recipeDesignId"

@@ -51,6 +51,9 @@ export class BatchOutputView {
 
   @Flag()
   held: boolean;
+
+  @Text({ nullable: true, description: 'Why it was taken back; it counts for nothing then' })
+  takenBackBecause: string | null;
 }
 
 export class ProposedLotView {

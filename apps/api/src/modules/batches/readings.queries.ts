@@ -1,4 +1,11 @@
-import { standingDeviations, stepChecks, type StepCheck, type Verdict } from '../../domain/making';
+import {
+  standingDeviations,
+  stepChecks,
+  type StepCheck,
+  type TakenReading,
+  type Verdict,
+} from '../../domain/making';
+import type { Prisma } from '../../generated/prisma/client';
 import type { Tx } from '../../platform/database/prisma';
 import type { BatchHead } from './batch-head.queries';
 import { say } from '../../domain/words/say';
@@ -18,14 +25,23 @@ export const loadChecks = async (tx: Tx, head: BatchHead): Promise<StepCheck[]> 
   return stepChecks(version?.steps ?? []);
 };
 
+type StoredReading = Prisma.ReadingGetPayload<{ include: { withdrawal: true } }>;
+
+/** A stored reading as the domain judges it. */
+export const takenReading = (row: StoredReading): StoredReading & TakenReading => ({
+  ...row,
+  verdict: row.verdict as Verdict,
+  withdrawn: row.withdrawal !== null,
+});
+
 /** Readings outside their limits that no later reading put right, in words for a hold. */
 export const loadDeviations = async (tx: Tx, head: BatchHead): Promise<Deviation[]> => {
   const rows = await tx.reading.findMany({
     where: { batchId: head.id },
+    include: { withdrawal: true },
     orderBy: [{ at: 'asc' }, { id: 'asc' }],
   });
-  const readings = rows.map((row) => ({ ...row, verdict: row.verdict as Verdict }));
-  return standingDeviations(readings).map((reading) => ({
+  return standingDeviations(rows.map(takenReading)).map((reading) => ({
     readingId: reading.id,
     reason: deviationInWords(head.code, reading),
   }));

@@ -1,4 +1,4 @@
-import { checksDue, stepChecks, type Verdict } from '../../domain/making';
+import { checksDue, stepChecks } from '../../domain/making';
 import type { Tx } from '../../platform/database/prisma';
 import { orNotFound } from '../../platform/problems';
 import {
@@ -12,6 +12,7 @@ import {
 import type { BatchSummaryView, BatchView } from './batches.view';
 import { linesOf } from './bench-lines';
 import { readPlan } from './open-batch';
+import { takenReading } from './readings.queries';
 import { type BatchSummary, wholeIncluded } from './whole-batch';
 
 /** What a batch makes: by its recipe, or what its tank holds. */
@@ -41,7 +42,7 @@ export const showBatch = async (tx: Tx, id: string, today: string): Promise<Batc
   const found = await tx.batch.findUnique({ where: { id }, include: wholeIncluded });
   const batch = orNotFound(found, 'batch', id);
   const operator = await tx.user.findUnique({ where: { id: batch.operatorId } });
-  const readings = batch.readings.map((row) => ({ ...row, verdict: row.verdict as Verdict }));
+  const readings = batch.readings.map(takenReading);
   const due = checksDue(stepChecks(batch.recipeVersion?.steps ?? []), readings);
   return {
     ...summaryView(batch, operator?.name ?? ''),

@@ -16,9 +16,9 @@ export const wholeIncluded = {
     include: { lot: { select: { code: true } }, reversedBy: { select: { id: true } } },
     orderBy: [{ at: 'asc' }, { id: 'asc' }],
   },
-  readings: { orderBy: [{ at: 'asc' }, { id: 'asc' }] },
+  readings: { include: { withdrawal: true }, orderBy: [{ at: 'asc' }, { id: 'asc' }] },
   mouldUses: {
-    include: { mould: { include: { design: true } } },
+    include: { mould: { include: { design: true } }, withdrawal: true },
     orderBy: [{ at: 'asc' }, { id: 'asc' }],
   },
   outputs: {

@@ -38,7 +38,8 @@ export const mouldsOfBatches = (tx: Tx, batchIds: readonly string[]): Promise<Mo
   tx.$queryRaw<MouldOfBatch[]>`
     SELECT DISTINCT use.batch_id AS "batchId", mould.tag FROM mould_use use
     JOIN mould ON mould.id = use.mould_id
-    WHERE use.batch_id = ANY(${[...batchIds]}::uuid[])`;
+    WHERE use.batch_id = ANY(${[...batchIds]}::uuid[])
+      AND NOT EXISTS (SELECT 1 FROM mould_use_withdrawal WHERE mould_use_id = use.id)`;
 
 export interface PlaceOfLot {
   readonly lotId: string;

@@ -27,18 +27,20 @@ export const readings = async (tx: Tx, span: Span, words: DiaryWords): Promise<R
       place: { select: { name: true } },
       lot: { select: { code: true, item: { select: { name: true } } } },
       batch: { select: { code: true } },
+      withdrawal: { select: { reason: true } },
     },
   });
   return rows.map((row) => {
     const figure = `${row.value.toFixed()} ${words.measures[row.measure] ?? row.measure}`;
     const limits = words.limits(row.low?.toFixed() ?? null, row.high?.toFixed() ?? null);
     const corrects = row.reversesId === null ? '' : ` – ${words.corrects}`;
+    const wrong = row.withdrawal === null ? '' : ` – ${words.wrong}: ${row.withdrawal.reason}`;
     const lot = row.lot === null ? undefined : `${row.lot.code} ${row.lot.item.name}`;
     return {
       at: row.at,
       kind: 'reading',
       subject: joined(row.place?.name ?? lot ?? row.batch?.code, row.step),
-      what: joined(`${figure}${limits}${corrects}`, row.correctiveAction),
+      what: joined(`${figure}${limits}${corrects}${wrong}`, row.correctiveAction),
       attention: row.verdict === 'low' || row.verdict === 'high',
       userId: row.userId,
     };

@@ -4,6 +4,7 @@ export interface DiaryWords {
   readonly measures: Readonly<Record<string, string>>;
   readonly limits: (low: string | null, high: string | null) => string;
   readonly corrects: string;
+  readonly wrong: string;
   readonly mould: Readonly<Record<string, string>>;
   readonly heel: Readonly<Record<string, string>>;
   readonly clean: string;
@@ -27,6 +28,7 @@ const EN: DiaryWords = {
     return high === null ? '' : ` (at most ${high})`;
   },
   corrects: 'puts an earlier reading right',
+  wrong: 'marked as wrong',
   mould: { sound: 'sound', chipped: 'CHIPPED', retired: 'retired' },
   heel: { wasted: 'heel wasted', kept: 'heel kept', nothing_left: 'nothing left' },
   clean: 'empty and clean',
@@ -64,6 +66,7 @@ const FR: DiaryWords = {
     return high === null ? '' : ` (au plus ${high})`;
   },
   corrects: 'corrige un relevé précédent',
+  wrong: 'marqué comme faux',
   mould: { sound: 'en bon état', chipped: 'ÉBRÉCHÉ', retired: 'retiré' },
   heel: { wasted: 'fond jeté', kept: 'fond gardé', nothing_left: 'rien ne restait' },
   clean: 'vide et propre',

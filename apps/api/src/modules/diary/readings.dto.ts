@@ -96,6 +96,9 @@ export class TakenReadingView {
   @Id({ nullable: true })
   reversesId: string | null;
 
+  @Text({ nullable: true, description: 'Why it was marked as wrong; null when it stands' })
+  withdrawnBecause: string | null;
+
   @Instant()
   at: string;
 

@@ -6,6 +6,7 @@ const included = {
   place: { select: { name: true } },
   lot: { select: { code: true } },
   batch: { select: { code: true } },
+  withdrawal: { select: { reason: true } },
 } as const satisfies Prisma.ReadingInclude;
 
 export type ReadingRow = Prisma.ReadingGetPayload<{ include: typeof included }>;
@@ -97,6 +98,7 @@ export const readingViews = async (
     instrument: row.instrument,
     correctiveAction: row.correctiveAction,
     reversesId: row.reversesId,
+    withdrawnBecause: row.withdrawal?.reason ?? null,
     at: row.at.toISOString(),
     userName: names.get(row.userId) ?? '',
     heldLots: held.get(row.id) ?? [],

@@ -89,7 +89,14 @@ export class ReadingsService {
     const now = this.clock.now();
     const places = await this.database.client.place.findMany({
       where: { active: true, readingEveryHours: { not: null } },
-      include: { readings: { orderBy: { at: 'desc' }, take: 1, select: { at: true } } },
+      include: {
+        readings: {
+          where: { withdrawal: null },
+          orderBy: { at: 'desc' },
+          take: 1,
+          select: { at: true },
+        },
+      },
     });
     return places
       .map((place): ReadingDueView => {

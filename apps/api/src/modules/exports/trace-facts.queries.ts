@@ -60,7 +60,8 @@ SELECT page.kind, page.id, page.at, page.document,
   batch.kind AS "batchKind", place.name AS place,
   coalesce(supplier.name, customer.name) AS party,
   line.supplier_lot_code AS "supplierLot",
-  coalesce(line.best_before, (SELECT min(best_before) FROM lot WHERE batch_id = batch.id))::text
+  coalesce(line.best_before, (SELECT min(best_before) FROM lot
+    WHERE batch_id = batch.id AND taken_back_at IS NULL))::text
     AS "bestBefore",
   coalesce((SELECT json_agg(${LOT} d.quantity::text) ORDER BY lot.code) FROM (
       SELECT lot_id, sum(quantity) AS quantity FROM draw WHERE batch_id = batch.id
@@ -68,7 +69,8 @@ SELECT page.kind, page.id, page.at, page.document,
     JOIN lot ON lot.id = d.lot_id JOIN item ON item.id = lot.item_id), '[]') AS inputs,
   coalesce((SELECT json_agg(${LOT} o.quantity::text) ORDER BY lot.code) FROM (
       SELECT id AS lot_id, made_quantity AS quantity FROM lot
-        WHERE lot.batch_id = batch.id OR lot.delivery_line_id = line.id
+        WHERE (lot.batch_id = batch.id AND lot.taken_back_at IS NULL)
+          OR lot.delivery_line_id = line.id
       UNION ALL SELECT lot_id, quantity FROM dispatch_line WHERE dispatch_id = dispatch.id
       UNION ALL SELECT lot_id, -quantity FROM movement
         WHERE movement.id = page.id AND page.kind = 'destroyed'

@@ -108,6 +108,12 @@ export class LotView {
   @Flag()
   refused: boolean;
 
+  @Text({
+    nullable: true,
+    description: 'Why it was taken back: it never came out of its batch as it was counted',
+  })
+  takenBackBecause: string | null;
+
   @Flag({ description: 'At least one hold stands' })
   onHold: boolean;
 

@@ -48,6 +48,7 @@ export const lotView = (lot: LotRow, today: Temporal.PlainDate, names: Names): L
     madeOn: dayFromDb(lot.madeOn),
     expired: useBy !== null && useBy < today.toString(),
     refused: lot.refused,
+    takenBackBecause: lot.takenBackReason,
     onHold: lot.holds.some((hold) => hold.releasedAt === null),
     placeId: lot.placeId,
     placeName: lot.place?.name ?? null,

@@ -5,7 +5,12 @@ import type { InspectionView, MouldDetailView, MouldView } from './moulds.dto';
 const included = {
   design: true,
   inspections: { orderBy: { at: 'desc' } },
-  uses: { include: { batch: true }, orderBy: { at: 'desc' }, take: 100 },
+  uses: {
+    where: { withdrawal: null },
+    include: { batch: true },
+    orderBy: { at: 'desc' },
+    take: 100,
+  },
 } satisfies Prisma.MouldInclude;
 
 export type MouldRow = Prisma.MouldGetPayload<{ include: typeof included }>;

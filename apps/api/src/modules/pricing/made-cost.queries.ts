@@ -54,15 +54,15 @@ const lotsBehind = (tx: Tx, ids: readonly string[]): Promise<LotRow[]> => tx.$qu
   SELECT lot.id, lot.item_id AS "itemId", lot.batch_id AS "batchId",
     lot.output_role AS "outputRole", lot.made_quantity::text AS quantity,
     lot.made_mass_g::text AS "massG", lot.made_cost::text AS cost
-  FROM lot WHERE lot.id IN (SELECT id FROM behind)
-    OR lot.batch_id IN (SELECT batch_id FROM batches)`;
+  FROM lot WHERE lot.taken_back_at IS NULL AND (lot.id IN (SELECT id FROM behind)
+    OR lot.batch_id IN (SELECT batch_id FROM batches))`;
 
 /** Planned minutes are scaled to what was made; they stand in where nobody booked any. */
 const batchesOf = (tx: Tx, ids: readonly string[]): Promise<BatchRow[]> => tx.$queryRaw<BatchRow[]>`
   SELECT batch.id, batch.code, workshop_day(coalesce(batch.ended_at, batch.opened_at))::text AS day,
     batch.kind, batch.labour_minutes::text AS "bookedMinutes", version.labour_role AS role,
     (version.labour_minutes * (SELECT sum(made_quantity) FROM lot
-      WHERE lot.batch_id = batch.id AND lot.output_role = 'product')
+      WHERE lot.batch_id = batch.id AND lot.output_role = 'product' AND lot.taken_back_at IS NULL)
       / coalesce(version.yield_pieces, version.yield_mass_g))::text AS "plannedMinutes"
   FROM batch LEFT JOIN recipe_version version ON version.id = batch.recipe_version_id
   WHERE batch.id = ANY(${[...ids]}::uuid[])

@@ -32,6 +32,7 @@ export const loadReadingsOf = (
       AND reading.measure IN ('water_activity', 'ph', 'brix')
       AND reading.reverses_id IS NULL
       AND NOT EXISTS (SELECT 1 FROM reading AS later WHERE later.reverses_id = reading.id)
+      AND NOT EXISTS (SELECT 1 FROM reading_withdrawal WHERE reading_id = reading.id)
     ORDER BY reading.at DESC, reading.id`;
 
 export interface MeasuredOfVersion {

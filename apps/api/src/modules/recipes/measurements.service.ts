@@ -119,6 +119,7 @@ const measuredVersions = async (tx: Tx): Promise<StoredVersion[]> => {
     LEFT JOIN lot ON lot.id = reading.lot_id
     LEFT JOIN batch ON batch.id = reading.batch_id
     WHERE reading.measure = 'water_activity'
+      AND NOT EXISTS (SELECT 1 FROM reading_withdrawal WHERE reading_id = reading.id)
       AND coalesce(lot.recipe_version_id, batch.recipe_version_id) IS NOT NULL`;
   return findVersions(
     tx,

@@ -17,7 +17,7 @@ const mould = async (tx: Tx, tag: string): Promise<Thing | undefined> => {
     where: { tag },
     include: {
       design: true,
-      uses: { where: { batch: { state: 'open' } }, include: { batch: true } },
+      uses: { where: { batch: { state: 'open' }, withdrawal: null }, include: { batch: true } },
     },
   });
   if (found === null) return undefined;

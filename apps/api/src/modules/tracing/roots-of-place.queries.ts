@@ -29,7 +29,8 @@ export const keptInPlace = async (
           WHERE movement.lot_id = lot.id AND movement.at >= ${from}::timestamptz))),
     found AS (
       SELECT lot_id AS id FROM here WHERE place_id IS NOT NULL
-      UNION SELECT lot.id FROM batch JOIN lot ON lot.batch_id = batch.id
+      UNION SELECT lot.id FROM batch
+      JOIN lot ON lot.batch_id = batch.id AND lot.taken_back_at IS NULL
       WHERE batch.place_id = ${placeId}::uuid AND batch.opened_at <= ${to}::timestamptz
         AND (batch.ended_at IS NULL OR batch.ended_at >= ${from}::timestamptz))
     SELECT (SELECT array_agg(lot.id ORDER BY lot.code) FROM found JOIN lot USING (id)) AS ids,
@@ -56,7 +57,8 @@ export const soundReadingsAround = async (
     WITH sound AS (
       SELECT at FROM reading WHERE place_id = ${placeId}::uuid AND measure = ${measure}
         AND verdict = 'in' AND reverses_id IS NULL
-        AND NOT EXISTS (SELECT 1 FROM reading undone WHERE undone.reverses_id = reading.id))
+        AND NOT EXISTS (SELECT 1 FROM reading undone WHERE undone.reverses_id = reading.id)
+        AND NOT EXISTS (SELECT 1 FROM reading_withdrawal WHERE reading_id = reading.id))
     SELECT (SELECT max(at) FROM sound WHERE at < ${at}::timestamptz) AS before,
       (SELECT min(at) FROM sound WHERE at > ${at}::timestamptz) AS after,
       (SELECT min(created_at) FROM lot) AS first`,

@@ -5,7 +5,12 @@ import type { MouldInspection } from '../../domain/mould-scope';
 import type { Tx } from '../../platform/database/prisma';
 
 const idsOf = async (tx: Tx, where: Prisma.LotWhereInput): Promise<string[]> => {
-  const lots = await tx.lot.findMany({ where, select: { id: true }, orderBy: { code: 'asc' } });
+  const lots = await tx.lot.findMany({
+    // What was taken back never was; looked for by its own code it is found still.
+    where: { AND: [where, { takenBackAt: null }] },
+    select: { id: true },
+    orderBy: { code: 'asc' },
+  });
   return lots.map((lot) => lot.id);
 };
 
@@ -62,7 +67,10 @@ export const byAnyCode = (tx: Tx, text: string): Promise<string[]> => {
 export const mouldWithHistory = (tx: Tx, tag: string) =>
   tx.mould.findUnique({
     where: { tag },
-    include: { inspections: true, uses: { select: { at: true, batchId: true } } },
+    include: {
+      inspections: true,
+      uses: { where: { withdrawal: null }, select: { at: true, batchId: true } },
+    },
   });
 
 export const mouldsOfDesign = async (tx: Tx, designId: string): Promise<string[]> => {

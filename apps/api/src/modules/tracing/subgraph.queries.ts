@@ -42,7 +42,7 @@ const STEP_AHEAD = Prisma.sql`
       ORDER BY ended_at LIMIT 1) late
     WHERE early.id = ahead.batch_id AND early.tank_id IS NOT NULL AND ${NOT_CLEANED_BETWEEN}
   ) used
-  JOIN lot made ON made.batch_id = used.batch_id`;
+  JOIN lot made ON made.batch_id = used.batch_id AND made.taken_back_at IS NULL`;
 
 /** Ids of lots, or the code of one: then finding it and walking from it are one statement. */
 export type From = readonly string[] | { readonly code: string };
@@ -91,7 +91,9 @@ making AS MATERIALIZED (
       WHERE numbered.is_ahead) touched)
 SELECT json_build_object(
   'lots', (SELECT json_agg(json_build_array(lot.id, lot.code, lot.item_id, making.n,
-      (lot.made_mass_g * 1000)::bigint, lot.made_quantity::text, lot.on_hand_quantity::text,
+      CASE WHEN lot.taken_back_at IS NULL THEN (lot.made_mass_g * 1000)::bigint ELSE 0 END,
+      CASE WHEN lot.taken_back_at IS NULL THEN lot.made_quantity ELSE 0 END::text,
+      lot.on_hand_quantity::text,
       (lot.on_hand_mass_g * 1000)::bigint, lot.made_on, lot.best_before, lot.use_by, lot.place_id,
       (numbered.is_behind::int + 2 * numbered.is_ahead::int), lot.delivery_line_id, lot.refused)
       ORDER BY numbered.n)

@@ -7,6 +7,9 @@ type Telling = readonly [pattern: RegExp, told: (...parts: string[]) => Sentence
 /** What the triggers of prisma/migrations say when they refuse, put as sentences. */
 const TELLINGS: readonly Telling[] = [
   [/^lot (\S+) was refused on arrival$/, (lot) => say`Lot ${lot} was refused on arrival.`],
+  [/^lot (\S+) was taken back$/, (lot) => say`Lot ${lot} was taken back.`],
+  [/^lot (\S+) was taken back already$/, (lot) => say`Lot ${lot} was taken back already.`],
+  [/^lot (\S+) was used already$/, (lot) => say`Lot ${lot} was used already.`],
   [/^lot (\S+) is on hold$/, (lot) => say`Lot ${lot} is on hold.`],
   [
     /^lot (\S+) is past its use-by date (\S+)$/,

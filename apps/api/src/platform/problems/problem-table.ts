@@ -44,6 +44,8 @@ export const problemTable: Readonly<Record<RefusalCode, ProblemShape>> = {
   'output-not-weighed': { status: 422, title: say`A weight is missing` },
   circle: { status: 409, title: say`A lot would be its own ancestor` },
   'already-reversed': { status: 409, title: say`Reversed already` },
+  'output-used': { status: 409, title: say`Some of it was used already` },
+  'output-not-replaced': { status: 422, title: say`What came out instead is missing` },
   'split-first': { status: 409, title: say`The pieces changed lot on the way` },
   'mould-not-sound': { status: 409, title: say`This mould is not sound` },
   'mould-in-use': { status: 409, title: say`This mould is in use` },

@@ -31,7 +31,16 @@ const ledger: Rule[] = [
         lot.made_quantity, m.quantity) AS detail
       FROM lot CROSS JOIN LATERAL (SELECT coalesce(sum(quantity), 0) AS quantity FROM movement
         WHERE lot_id = lot.id AND kind IN ('received', 'made')) m
-      WHERE lot.made_quantity <> m.quantity`,
+      WHERE m.quantity <> CASE WHEN lot.taken_back_at IS NULL THEN lot.made_quantity ELSE 0 END`,
+  },
+  {
+    name: 'taken-back',
+    meaning: 'A lot that was taken back is in nothing, and nothing of it is left.',
+    sql: `SELECT lot.code AS subject, format('on hand %s, drawn %s', lot.on_hand_quantity, d.quantity)
+        AS detail
+      FROM lot CROSS JOIN LATERAL (SELECT coalesce(sum(quantity), 0) AS quantity FROM draw
+        WHERE lot_id = lot.id) d
+      WHERE lot.taken_back_at IS NOT NULL AND (lot.on_hand_quantity <> 0 OR d.quantity <> 0)`,
   },
   {
     name: 'draw-moves',
@@ -78,7 +87,8 @@ const batches: Rule[] = [
     sql: `SELECT batch.code AS subject, format('%s g drawn, %s g made, %s g lost', d.g, m.g, l.g) AS detail
       FROM batch
       CROSS JOIN LATERAL (SELECT coalesce(sum(mass_g), 0) AS g FROM draw WHERE batch_id = batch.id) d
-      CROSS JOIN LATERAL (SELECT coalesce(sum(made_mass_g), 0) AS g FROM lot WHERE batch_id = batch.id) m
+      CROSS JOIN LATERAL (SELECT coalesce(sum(made_mass_g), 0) AS g FROM lot
+        WHERE batch_id = batch.id AND taken_back_at IS NULL) m
       CROSS JOIN LATERAL (SELECT coalesce(sum(mass_g), 0) AS g FROM batch_loss WHERE batch_id = batch.id) l
       WHERE batch.state <> 'open' AND d.g <> m.g + l.g
         AND (d.g > m.g + l.g OR batch.imbalance_reason IS NULL)`,

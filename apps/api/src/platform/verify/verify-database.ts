@@ -59,7 +59,8 @@ const circleFaults = async (client: Client): Promise<Fault[]> => {
       (SELECT coalesce(json_agg(json_build_object('lot', lot.code, 'kind', loss.kind,
         'mg', (loss.mass_g * 1000)::bigint)), '[]') FROM batch_loss loss
         LEFT JOIN lot ON lot.id = loss.lot_id WHERE loss.batch_id = batch.id) AS losses,
-      ARRAY(SELECT code FROM lot WHERE lot.batch_id = batch.id) AS outputs
+      ARRAY(SELECT code FROM lot
+        WHERE lot.batch_id = batch.id AND lot.taken_back_at IS NULL) AS outputs
     FROM batch`);
   const graph = lotGraphInMilligrams(
     rows.map((row): BatchInMilligrams => ({

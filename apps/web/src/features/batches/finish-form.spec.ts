@@ -22,7 +22,12 @@ const filling = {
     drawnCost: '10',
   },
 };
-const use = (cavitiesFilled: number, rejectCavities: number[]) => ({
+const use = (
+  cavitiesFilled: number,
+  rejectCavities: number[],
+  withdrawnBecause: string | null = null,
+) => ({
+  withdrawnBecause,
   id: 'u',
   mouldTag: 'M1',
   designName: 'd',
@@ -58,5 +63,8 @@ describe('finishing a batch', () => {
     const batch = { mouldUses: [use(24, [3, 4]), use(20, [])] };
     expect(goodPieces(batch)).toBe(42);
     expect(rejectedPieces(batch)).toBe(2);
+    const wrong = { mouldUses: [...batch.mouldUses, use(24, [1], 'another tray')] };
+    expect(goodPieces(wrong)).toBe(42);
+    expect(rejectedPieces(wrong)).toBe(2);
   });
 });

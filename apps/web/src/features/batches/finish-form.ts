@@ -20,12 +20,18 @@ export interface FinishForm {
   readonly keepTogether: boolean;
 }
 
-/** Good pieces of the trays so far: filled cavities without the rejects. */
-export const goodPieces = (batch: Pick<Batch, 'mouldUses'>): number =>
-  batch.mouldUses.reduce((sum, use) => sum + use.cavitiesFilled - use.rejectCavities.length, 0);
+type Trays = Pick<Batch, 'mouldUses'>;
 
-export const rejectedPieces = (batch: Pick<Batch, 'mouldUses'>): number =>
-  batch.mouldUses.reduce((sum, use) => sum + use.rejectCavities.length, 0);
+/** Trays that were filled indeed: what was taken back holds no pieces. */
+const filled = (batch: Trays): Batch['mouldUses'] =>
+  batch.mouldUses.filter(({ withdrawnBecause }) => withdrawnBecause === null);
+
+/** Good pieces of the trays so far: filled cavities without the rejects. */
+export const goodPieces = (batch: Trays): number =>
+  filled(batch).reduce((sum, use) => sum + use.cavitiesFilled - use.rejectCavities.length, 0);
+
+export const rejectedPieces = (batch: Trays): number =>
+  filled(batch).reduce((sum, use) => sum + use.rejectCavities.length, 0);
 
 /** Grams that a filling still has to account for, given what came out. */
 export const restOf = (batch: Pick<Batch, 'balance' | 'unit'>, form: FinishForm): string => {

@@ -111,4 +111,15 @@ export const batches: Wording = {
     'Indiquez au moins les plages de fonte et de travail, ou aucune.',
   'A window goes from its lower to its higher temperature, up to 100 °C.':
     'Une plage va de sa température basse à sa température haute, jusqu’à 100 °C.',
+  'Name the lots that are wrong and book what came out instead of them; both, in one correction.':
+    'Nommez les lots qui sont faux et enregistrez ce qui est sorti à leur place ; les deux, dans une seule rectification.',
+  'Lot {0} was taken back already. Nothing more to put right.':
+    'Le lot {0} a déjà été repris. Rien de plus à rectifier.',
+  'Some of lot {0} was used, sent or counted already, so it did come out. Reverse that first, or count the lot as it is now.':
+    'Une partie du lot {0} a déjà été utilisée, expédiée ou comptée : il est donc bien sorti. Annulez d’abord cela, ou comptez le lot tel qu’il est.',
+  'as lot {0}: {1}': 'comme lot {0} : {1}',
+  'This reading is marked as wrong already.': 'Ce relevé est déjà marqué comme faux.',
+  'This use of mould {0} was taken back already.':
+    'Cette utilisation du moule {0} a déjà été reprise.',
+  'mould use': 'utilisation de moule',
 };

@@ -23,6 +23,8 @@ export const problemTitles: Wording = {
   'This batch is closed': 'Cette fabrication est close',
   'This batch is not finished': 'Cette fabrication n’est pas terminée',
   'Not done in a batch of this kind': 'Ne se fait pas dans une fabrication de cette sorte',
+  'Some of it was used already': 'Une partie a déjà servi',
+  'What came out instead is missing': 'Il manque ce qui est sorti à la place',
   'Not in the recipe': 'Pas dans la recette',
   'Nobody has accepted what changes': 'Personne n’a accepté ce qui change',
   'Nothing was drawn': 'Rien n’a été prélevé',

@@ -67,6 +67,9 @@ export const requests: Wording = {
     'La base de données ne répond pas pour le moment. On ne sait pas si cela a été enregistré : envoyez-le de nouveau sous la même Idempotency-Key, et ce ne sera enregistré qu’une fois.',
   'Not enough on hand': 'Pas assez en stock',
   'Lot {0} is on hold.': 'Le lot {0} est bloqué.',
+  'Lot {0} was taken back.': 'Le lot {0} a été repris.',
+  'Lot {0} was taken back already.': 'Le lot {0} a déjà été repris.',
+  'Lot {0} was used already.': 'Le lot {0} a déjà servi.',
   'Lot {0} is past its use-by date {1}.':
     'Le lot {0} a dépassé sa date limite de consommation du {1}.',
   'Lot {0} has no approved specification.': 'Le lot {0} n’a pas de fiche technique approuvée.',
