@@ -5,8 +5,10 @@ import { Calendar, DemoClient, type Team } from './demo-client';
 import { liveSixWeeks } from './history';
 import { setLabels } from './label-settings';
 import { makeMasterData } from './master-data';
+import { planAhead } from './next-weeks';
 import { setPrices } from './office';
-import { writeRecipes } from './recipe-versions';
+import { keepFrozen, measureWater, setTemperingCurves, weighBoxes } from './quality';
+import { improveRecipes, writeRecipes } from './recipe-versions';
 import { tellToday } from './today';
 import { PEOPLE } from './workshop';
 
@@ -51,8 +53,15 @@ export const fillDemo = async (app: NestExpressApplication): Promise<boolean> =>
     await writeRecipes(team.maker, data);
     await setLabels(team.owner, data);
     await setPrices(team, data, calendar);
+    await setTemperingCurves(team, data);
     await liveSixWeeks(team, data, calendar);
+    await measureWater(team, data, calendar);
+    await weighBoxes(team, data, calendar);
+    await keepFrozen(team, data, calendar);
+    calendar.at(DAYS - 1, 16);
+    await improveRecipes(team.maker, data);
     await tellToday(team, data, calendar);
+    await planAhead(team, data, calendar);
     return true;
   } finally {
     calendar.backToNow();

@@ -97,6 +97,12 @@ export const cast = async (
       role,
     });
   await fromTank(piece.shellG, 'shell');
+  await maker.post(`/batches/${batch.id}/readings`, {
+    measure: 'temp_c',
+    value: piece.chocolate === 'dark' ? '31.6' : '29.4',
+    step: 'Colour and shell',
+    instrument: 'Probe at the tank',
+  });
   await drawItem(maker, batch.id, {
     itemId: itemId(data, piece.filling),
     quantity: count.times(piece.fillingG),

@@ -1,7 +1,15 @@
 import { Decimal } from '../../apps/api/src/domain/units';
 import type { DemoClient } from './demo-client';
 import type { MasterData } from './master-data';
-import { BOXES, type DemoBox, type DemoFilling, type DemoPiece, FILLINGS, PIECES } from './recipes';
+import {
+  BOXES,
+  type DemoBox,
+  type DemoFilling,
+  type DemoPiece,
+  FILLINGS,
+  PIECES,
+  SECOND_VERSIONS,
+} from './recipes';
 import { MOULD_DESIGNS } from './workshop';
 
 const COUVERTURE = { dark: 'Dark couverture 64 %', milk: 'Milk couverture 38 %' } as const;
@@ -32,22 +40,38 @@ const lossesOf = (filling: DemoFilling): object[] => {
   );
 };
 
-const step = (title: string, text: string, restHours: string | null = null): object => ({
+const step = (
+  title: string,
+  text: string,
+  rest: { restHours?: string; checks?: object[] } = {},
+) => ({
   title,
   text,
-  restHours,
-  checks: [],
+  restHours: rest.restHours ?? null,
+  checks: rest.checks ?? [],
 });
 
 const FILLING_STEPS = [
   step('Weigh and cook', 'In the order of the lines.'),
-  step('Rest', 'Covered, in the workroom, until it is set enough to pipe.', '12'),
+  step('Rest', 'Covered, in the workroom, until it is set enough to pipe.', { restHours: '12' }),
 ];
 
-const PIECE_STEPS = [
-  step('Colour and shell', 'Thin, from the tank.'),
+/** Working temperatures of the demo's two couvertures, as their makers are said to state them. */
+export const WORKING_TEMPS_C = { dark: ['31', '32'], milk: ['29', '30'] } as const;
+
+const pieceSteps = (chocolate: DemoPiece['chocolate']): object[] => [
+  step('Colour and shell', 'Thin, from the tank.', {
+    checks: [
+      {
+        measure: 'temp_c',
+        low: WORKING_TEMPS_C[chocolate][0],
+        high: WORKING_TEMPS_C[chocolate][1],
+        unit: '°C',
+      },
+    ],
+  }),
   step('Fill', 'Two millimetres below the rim.'),
-  step('Crystallise overnight', 'In the workroom, dry.', '12'),
+  step('Crystallise overnight', 'In the workroom, dry.', { restHours: '12' }),
   step('Cap and demould', 'Count the rejects, tray by tray.'),
 ];
 
@@ -60,6 +84,8 @@ const fillingBody = (data: MasterData, filling: DemoFilling): object => {
     shelfLifeBasis: 'validated',
     shelfLifeDocument: 'Storage test of the workshop (invented)',
     dateKind: filling.dateKind ?? 'best_before',
+    lifeAfterThawDays: filling.lifeAfterThawDays ?? null,
+    note: filling.note ?? null,
     labourMinutes: filling.minutes,
     labourRole: 'maker',
     lines: filling.lines.map((row) => line(data, row.item, row.quantity, row.role)),
@@ -74,7 +100,7 @@ const pieceBody = (data: MasterData, piece: DemoPiece): object => {
   return {
     yieldPieces: cavities.toNumber(),
     mouldDesignId: data.designs.get(piece.design),
-    steps: PIECE_STEPS,
+    steps: pieceSteps(piece.chocolate),
     shelfLifeDays: piece.lifeDays,
     shelfLifeBasis: 'validated',
     shelfLifeDocument: 'Storage test of the workshop (invented)',
@@ -110,5 +136,13 @@ export const writeRecipes = async (maker: DemoClient, data: MasterData): Promise
   ];
   for (const [name, body] of bodies) {
     await maker.post(`/items/${data.items.get(name) ?? ''}/recipes`, body);
+  }
+};
+
+/** What six weeks at the bench taught. */
+export const improveRecipes = async (maker: DemoClient, data: MasterData): Promise<void> => {
+  for (const row of SECOND_VERSIONS) {
+    const itemId = data.items.get(row.name) ?? '';
+    await maker.post(`/items/${itemId}/recipes`, fillingBody(data, row));
   }
 };

@@ -18,6 +18,10 @@ export interface DemoFilling {
   readonly heldBackG?: string;
   readonly scrapingsG: string;
   readonly dateKind?: 'best_before' | 'use_by';
+  /** Days that it keeps out of the freezer; left out, it is not frozen. */
+  readonly lifeAfterThawDays?: number;
+  /** What changed in this version, and why. */
+  readonly note?: string;
 }
 
 const base = (item: string, quantity: string): DemoLine => ({ item, quantity, role: 'base' });
@@ -45,7 +49,7 @@ export const FILLINGS: readonly DemoFilling[] = [
     lines: [base('Hazelnuts, roasted', '1300'), base('Sugar', '1000'), base('Milk couverture 38 %', '500'), base('Cocoa butter', '190'), base('Sea salt, fine', '10')],
   },
   {
-    name: 'Pistachio and almond praline', yieldMassG: '2460.000', lifeDays: 90, minutes: '80', scrapingsG: '40.000',
+    name: 'Pistachio and almond praline', yieldMassG: '2460.000', lifeDays: 90, lifeAfterThawDays: 60, minutes: '80', scrapingsG: '40.000',
     lines: [base('Pistachio paste', '700'), base('Almonds, blanched', '700'), base('Sugar', '600'), base('White couverture 31 %', '400'), base('Cocoa butter', '100')],
   },
   {
@@ -55,6 +59,15 @@ export const FILLINGS: readonly DemoFilling[] = [
   {
     name: 'Passion-fruit jelly', yieldMassG: '2330.000', lifeDays: 90, minutes: '60', steamG: '450.000', scrapingsG: '40.000',
     lines: [base('Passion-fruit purée', '600'), base('Mango purée', '400'), base('Sugar', '1300'), base('Glucose syrup DE 40', '450'), base('Pectin', '40'), base('Citric acid', '30')],
+  },
+]; // prettier-ignore
+
+/** The version that follows the first, written when its water activity had been measured twice. */
+export const SECOND_VERSIONS: readonly DemoFilling[] = [
+  {
+    name: 'Raspberry ganache', yieldMassG: '2810.000', lifeDays: 42, minutes: '55', steamG: '60.000', scrapingsG: '40.000',
+    note: 'Measured 0.86 twice: less purée and sugar, sorbitol added. Measure again before the first box.',
+    lines: [base('Raspberry purée', '620'), base('Dark couverture 64 %', '1340'), base('Sugar', '230'), base('Glucose syrup DE 40', '250'), base('Invert sugar syrup', '170'), base('Sorbitol powder', '100'), base('Butter, unsalted', '200')],
   },
 ]; // prettier-ignore
 
