@@ -132,6 +132,9 @@ export const BatchReadings = (props: { readonly batch: Batch; readonly mayBook: 
           {mayBook && <Button onClick={() => setOpen(due)}>{t('takeReading')}</Button>}
         </div>
       ))}
+      {batch.readings.length + batch.readingsDue.length === 0 && (
+        <p className="quiet">{t('noReadings')}</p>
+      )}
       {batch.readings.length > 0 && (
         <DataTable
           caption={t('readings')}

@@ -6,6 +6,7 @@ import { useRead } from '../../api/use-api';
 import { useWaitingBookings } from '../../app/connection-strip';
 import { useMay } from '../../app/session';
 import { useParam } from '../../app/use-address';
+import { compareExact } from '../../shared/formats/exact';
 import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
@@ -67,6 +68,10 @@ const Bench = ({ batch }: { readonly batch: Batch }) => {
   const mayCorrect = useMay('maker') && batch.state === 'finished';
   const correct = useMessages(correctMessages);
   const [open, setOpen] = useState<Open>();
+  // Until everything is weighed in, weighing is the next thing to do and finishing is not.
+  const allIn = batch.lines.every(
+    ({ drawnQuantity, plannedQuantity }) => compareExact(drawnQuantity, plannedQuantity) >= 0,
+  );
   const awake = useWakeLock(batch.state === 'open');
   const take = (text: string): void => setOpen(openingOf(batch, text));
   useScans(take, mayBook && open === undefined);
@@ -76,7 +81,11 @@ const Bench = ({ batch }: { readonly batch: Batch }) => {
       {mayBook && (
         <div className="row section no-print">
           <ScanField id="bench-scan" label={t('scanHere')} onText={take} />
-          <Button size="lg" onClick={() => setOpen({ kind: 'finish' })}>
+          <Button
+            size="lg"
+            variant={allIn ? 'filled' : 'default'}
+            onClick={() => setOpen({ kind: 'finish' })}
+          >
             {t('finish')}
           </Button>
           {batch.kind === 'pack' && (

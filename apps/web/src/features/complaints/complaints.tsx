@@ -9,7 +9,6 @@ import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
 import { DataTable } from '../../shared/kit/data-table';
 import { Loaded } from '../../shared/kit/loaded';
-import { MoreButton } from '../../shared/kit/more-button';
 import { Page, State } from '../../shared/kit/page';
 import { TraceNav } from '../../shared/rooms/trace-nav';
 import { CommonCauses } from './common-causes';
@@ -22,9 +21,10 @@ interface TableProps {
   readonly rows: readonly Complaint[];
   readonly ticked: ReadonlySet<string>;
   readonly onTick: (code: string) => void;
+  readonly onMore: (() => void) | undefined;
 }
 
-const ComplaintTable = ({ rows, ticked, onTick }: TableProps) => {
+const ComplaintTable = ({ rows, ticked, onTick, onMore }: TableProps) => {
   const t = useMessages(complaintMessages);
   const word = useServiceWords();
   const formats = useFormats();
@@ -34,8 +34,19 @@ const ComplaintTable = ({ rows, ticked, onTick }: TableProps) => {
       rows={rows}
       rowKey={({ code }) => code}
       csvName="complaints"
+      onMore={onMore}
       empty={t('none')}
       columns={[
+        {
+          key: 'code',
+          title: t('number'),
+          cell: (row) => (
+            <Link to="/trace/complaints/$code" params={{ code: row.code }}>
+              <code>{row.code}</code>
+            </Link>
+          ),
+          text: (row) => row.code,
+        },
         {
           key: 'tick',
           title: t('together'),
@@ -52,23 +63,20 @@ const ComplaintTable = ({ rows, ticked, onTick }: TableProps) => {
           text: (row) => (ticked.has(row.code) ? '1' : ''),
         },
         {
-          key: 'code',
-          title: t('number'),
-          cell: (row) => (
-            <Link to="/trace/complaints/$code" params={{ code: row.code }}>
-              <code>{row.code}</code>
-            </Link>
-          ),
-          text: (row) => row.code,
-        },
-        {
           key: 'day',
           title: t('day'),
+          tight: true,
           cell: (row) => formats.day(row.receivedOn),
           text: (row) => row.receivedOn,
         },
         { key: 'kind', title: t('kind'), cell: (row) => word(row.kind), text: (row) => row.kind },
-        { key: 'what', title: t('what'), cell: (row) => row.what, text: (row) => row.what },
+        {
+          key: 'what',
+          title: t('what'),
+          wide: true,
+          cell: (row) => row.what,
+          text: (row) => row.what,
+        },
         {
           key: 'lot',
           title: t('lot'),
@@ -112,9 +120,8 @@ const Complaints = () => {
     >
       <TraceNav />
       <Loaded query={list.query}>
-        {(rows) => <ComplaintTable rows={rows} ticked={ticked} onTick={tick} />}
+        {(rows) => <ComplaintTable rows={rows} ticked={ticked} onTick={tick} onMore={list.more} />}
       </Loaded>
-      <MoreButton onMore={list.more} />
       <div className="section">
         <Button
           variant="default"

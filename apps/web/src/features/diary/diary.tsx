@@ -25,6 +25,7 @@ const DayEntries = ({ day }: { readonly day: Day }) => {
     <Section title={formats.weekday(day.day)}>
       <DataTable
         caption={formats.day(day.day)}
+        terse
         rows={day.entries}
         rowKey={(row, at) => `${row.at}-${String(at)}`}
         csvName={`diary-${day.day}`}
@@ -40,10 +41,11 @@ const DayEntries = ({ day }: { readonly day: Day }) => {
           {
             key: 'what',
             title: t('what'),
+            wide: true,
             cell: (row) => (
-              <>
+              <span>
                 {row.attention && <State tone="warn">{t('attention')}</State>} {row.what}
-              </>
+              </span>
             ),
             text: (row) => row.what,
           },
@@ -89,7 +91,7 @@ const Diary = () => {
       <Section title={t('due')}>
         <ReadingsDue nothing="–" onTake={may ? (placeId) => setOpen({ placeId }) : undefined} />
       </Section>
-      <div className="columns section no-print">
+      <div className="columns filters section no-print">
         <DayField label={t('from')} value={from} onChange={setFrom} max={to} />
         <DayField label={t('to')} value={to} onChange={setTo} min={from} />
       </div>

@@ -9,10 +9,10 @@ import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
 import { DataTable } from '../../shared/kit/data-table';
 import { Loaded } from '../../shared/kit/loaded';
-import { MoreButton } from '../../shared/kit/more-button';
 import { Page, Section } from '../../shared/kit/page';
 import { PaperLink } from '../../shared/kit/paper-link';
 import { dispatchMessages } from './messages';
+import { LotLink } from '../../shared/lots/lot-table';
 import { OutNav } from '../../shared/rooms/out-nav';
 import { ReturnDialog } from './return-dialog';
 
@@ -22,26 +22,29 @@ const Sent = ({ onReturn }: { readonly onReturn: ((dispatch: Dispatch) => void) 
   const t = useMessages(dispatchMessages);
   const formats = useFormats();
   const list = useList('/api/dispatches');
+  const sent = ({ quantity, unit, itemName }: Dispatch['lines'][number]): string =>
+    unit === 'g'
+      ? `${formats.quantity(quantity, unit)} ${itemName}`
+      : `${formats.number(quantity)} × ${itemName}`;
   const what = (row: Dispatch): string =>
-    row.lines
-      .map(
-        (line) => `${formats.quantity(line.quantity, line.unit)} ${line.itemName} ${line.lotCode}`,
-      )
-      .join(', ');
+    row.lines.map((line) => `${sent(line)} ${line.lotCode}`).join(', ');
   return (
     <Section title={t('sent')}>
       <Loaded query={list.query}>
         {(rows) => (
           <DataTable
             caption={t('sent')}
+            terse
             rows={rows}
             rowKey={({ id }) => id}
             csvName="dispatches"
+            onMore={list.more}
             empty={t('none')}
             columns={[
               {
                 key: 'day',
                 title: t('day'),
+                tight: true,
                 cell: (row) => formats.day(row.sentOn),
                 text: (row) => row.sentOn,
               },
@@ -57,7 +60,21 @@ const Sent = ({ onReturn }: { readonly onReturn: ((dispatch: Dispatch) => void) 
                 cell: (row) => row.customerName ?? t('counter'),
                 text: (row) => row.customerName ?? '',
               },
-              { key: 'what', title: t('what'), cell: what, text: what },
+              {
+                key: 'what',
+                title: t('what'),
+                wide: true,
+                cell: (row) => (
+                  <ul>
+                    {row.lines.map((line) => (
+                      <li key={line.id}>
+                        {sent(line)} <LotLink code={line.lotCode} />
+                      </li>
+                    ))}
+                  </ul>
+                ),
+                text: what,
+              },
               {
                 key: 'do',
                 title: '',
@@ -81,7 +98,6 @@ const Sent = ({ onReturn }: { readonly onReturn: ((dispatch: Dispatch) => void) 
           />
         )}
       </Loaded>
-      <MoreButton onMore={list.more} />
     </Section>
   );
 };
@@ -99,6 +115,7 @@ const CounterDays = () => {
         {({ items }) => (
           <DataTable
             caption={t('counterDays')}
+            small
             rows={items}
             rowKey={(row) => row.day + row.itemId}
             csvName="counter"
@@ -106,6 +123,7 @@ const CounterDays = () => {
               {
                 key: 'day',
                 title: t('day'),
+                tight: true,
                 cell: (row) => formats.weekday(row.day),
                 text: (row) => row.day,
               },

@@ -5,7 +5,6 @@ import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
 import { DataTable } from '../../shared/kit/data-table';
 import { Loaded } from '../../shared/kit/loaded';
-import { MoreButton } from '../../shared/kit/more-button';
 import { Page } from '../../shared/kit/page';
 import { pickerMessages } from '../../shared/pickers/messages';
 import { GoodsInNav } from '../../shared/rooms/goods-in-nav';
@@ -34,14 +33,17 @@ const GoodsIn = () => {
         {(rows) => (
           <DataTable
             caption={t('deliveries')}
+            terse
             rows={rows}
             rowKey={({ id }) => id}
             csvName="deliveries"
+            onMore={list.more}
             empty={t('noDeliveries')}
             columns={[
               {
                 key: 'day',
                 title: t('received'),
+                tight: true,
                 cell: (row) => (
                   <Link to="/goods-in/$id" params={{ id: row.id }}>
                     {formats.day(row.receivedOn)}
@@ -64,6 +66,7 @@ const GoodsIn = () => {
               {
                 key: 'lines',
                 title: t('lines'),
+                wide: true,
                 cell: (row) => row.lines.map((line) => line.itemName).join(', '),
                 text: (row) => row.lines.map((line) => line.itemName).join(', '),
               },
@@ -71,7 +74,6 @@ const GoodsIn = () => {
           />
         )}
       </Loaded>
-      <MoreButton onMore={list.more} />
     </Page>
   );
 };

@@ -49,15 +49,19 @@ const ItemTable = (props: {
         },
         {
           key: 'price',
-          title: t('replacement'),
+          title: t('replacementShort'),
           numeric: true,
           cell: (item) =>
-            item.replacementPrice === null ? '–' : formats.money(item.replacementPrice),
+            item.replacementPrice !== null &&
+            t(item.unit === 'g' ? 'perKg' : 'perPiece', {
+              price: formats.money(item.replacementPrice),
+            }),
           text: (item) => item.replacementPrice ?? '',
         },
         {
           key: 'storage',
           title: t('storage'),
+          wide: true,
           cell: (item) => item.storageConditions,
           text: (item) => item.storageConditions ?? '',
         },

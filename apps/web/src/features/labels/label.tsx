@@ -66,12 +66,10 @@ const LabelPage = () => {
       <Caution>{t('caution')}</Caution>
       <div className="halves">
         <div>
-          <Section title={t('ingredients')}>
-            {lot.data !== undefined && (
-              <div className="row section">
-                <SetUp itemId={lot.data.itemId} />
-              </div>
-            )}
+          <Section
+            title={t('ingredients')}
+            actions={lot.data !== undefined && <SetUp itemId={lot.data.itemId} />}
+          >
             <Loaded query={declaration}>{(data) => <Declaration declaration={data} />}</Loaded>
           </Section>
           {declaration.data !== undefined && (

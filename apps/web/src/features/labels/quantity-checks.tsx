@@ -114,6 +114,7 @@ const Checks = ({ checks, code }: { readonly checks: readonly Check[]; readonly 
         {
           key: 'at',
           title: t('at'),
+          tight: true,
           cell: (row) => formats.instant(row.at),
           text: (row) => row.at,
         },

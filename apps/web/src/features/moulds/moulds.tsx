@@ -8,7 +8,6 @@ import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
 import { DataTable } from '../../shared/kit/data-table';
 import { Loaded } from '../../shared/kit/loaded';
-import { MoreButton } from '../../shared/kit/more-button';
 import { Page, Section, State } from '../../shared/kit/page';
 import { mouldMessages } from './messages';
 import { DesignDialog, InspectDialog, TraysDialog } from './mould-dialogs';
@@ -30,6 +29,7 @@ const Trays = ({ onInspect }: { readonly onInspect: ((mould: Mould) => void) | u
             rows={rows}
             rowKey={({ id }) => id}
             csvName="moulds"
+            onMore={trays.more}
             empty={t('noTrays')}
             columns={[
               {
@@ -55,13 +55,14 @@ const Trays = ({ onInspect }: { readonly onInspect: ((mould: Mould) => void) | u
               {
                 key: 'sound',
                 title: t('lastSound'),
+                tight: true,
                 cell: (row) => (row.lastSoundAt === null ? '–' : formats.instant(row.lastSoundAt)),
                 text: (row) => row.lastSoundAt ?? '',
               },
               {
                 key: 'batch',
                 title: t('inBatch'),
-                cell: (row) => <code>{row.inBatchCode}</code>,
+                cell: (row) => row.inBatchCode !== null && <code>{row.inBatchCode}</code>,
                 text: (row) => row.inBatchCode ?? '',
               },
               {
@@ -89,13 +90,13 @@ const Trays = ({ onInspect }: { readonly onInspect: ((mould: Mould) => void) | u
           />
         )}
       </Loaded>
-      <MoreButton onMore={trays.more} />
     </Section>
   );
 };
 
 const Designs = () => {
   const t = useMessages(mouldMessages);
+  const word = useServiceWords();
   const formats = useFormats();
   const designs = useList('/api/mould-designs');
   return (
@@ -117,7 +118,7 @@ const Designs = () => {
               {
                 key: 'shape',
                 title: t('shape'),
-                cell: (row) => row.shape,
+                cell: (row) => word(row.shape),
                 text: (row) => row.shape,
               },
               {

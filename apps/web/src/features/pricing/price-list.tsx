@@ -12,8 +12,8 @@ type Row = components['schemas']['PriceListRowView'];
 export const PriceList = ({ rows }: { readonly rows: readonly Row[] }) => {
   const t = useMessages(priceMessages);
   const formats = useFormats();
-  const money = (amount: string | null | undefined): string =>
-    amount === null || amount === undefined ? '–' : formats.money(amount);
+  const money = (amount: string | null | undefined): string | null =>
+    amount === null || amount === undefined ? null : formats.money(amount);
   return (
     <DataTable
       caption={t('list')}

@@ -147,7 +147,7 @@ const PricePage = () => {
             <div className="columns section">
               <div className="sheet">
                 <h3>{t('cost')}</h3>
-                <p className="figure-large">{formats.money(data.cost.cost, 4)}</p>
+                <p className="figure-large">{formats.cost(data.cost.cost)}</p>
                 <p className="quiet">{data.cost.per === 'kg' ? t('kg') : t('each')}</p>
               </div>
               {data.current !== null && (

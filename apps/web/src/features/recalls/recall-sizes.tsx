@@ -60,6 +60,7 @@ const RecallSizes = () => {
                 {
                   key: 'received',
                   title: t('received'),
+                  tight: true,
                   cell: (row) => (row.receivedOn === null ? '–' : formats.day(row.receivedOn)),
                   text: (row) => row.receivedOn ?? '',
                 },

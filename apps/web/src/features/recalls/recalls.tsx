@@ -76,6 +76,7 @@ const Recalls = () => {
               {
                 key: 'opened',
                 title: t('opened'),
+                tight: true,
                 cell: (row) => formats.instant(row.openedAt),
                 text: (row) => row.openedAt,
               },

@@ -200,6 +200,7 @@ export const ScopeSales = ({ recall }: { readonly recall: Recall }) => {
             {
               key: 'day',
               title: t('day'),
+              tight: true,
               cell: (row) => formats.day(row.sentOn),
               text: (row) => row.sentOn,
             },

@@ -112,9 +112,6 @@ export const Analysis = ({ analysis }: { readonly analysis: AnalysisView }) => {
   const { composition, cost } = analysis;
   return (
     <div className="stack">
-      {analysis.cautions.map((caution) => (
-        <Caution key={caution.code + caution.text}>{caution.text}</Caution>
-      ))}
       <Facts>
         <Fact name={t('massIn')}>{formats.mass(composition.inputGrams)}</Fact>
         <Fact name={t('massOut')}>{formats.mass(composition.outputGrams)}</Fact>
@@ -122,10 +119,15 @@ export const Analysis = ({ analysis }: { readonly analysis: AnalysisView }) => {
           {cost.costPerUnit === null ? (
             <span className="quiet">{cost.missing}</span>
           ) : (
-            `${formats.money(cost.costPerUnit, 4)} ${cost.per === 'kg' ? t('perKg') : t('perPc')}`
+            `${formats.cost(cost.costPerUnit)} ${cost.per === 'kg' ? t('perKg') : t('perPc')}`
           )}
         </Fact>
       </Facts>
+      <div>
+        {analysis.cautions.map((caution) => (
+          <Caution key={caution.code + caution.text}>{caution.text}</Caution>
+        ))}
+      </div>
       <Suspense fallback={null}>
         <MakeUpBar
           title={t('makeUp')}

@@ -12,7 +12,6 @@ import { DecimalField } from '../../shared/kit/decimal-field';
 import { EditDialog } from '../../shared/kit/edit-dialog';
 import { ChoiceField, TextField } from '../../shared/kit/fields';
 import { Loaded } from '../../shared/kit/loaded';
-import { MoreButton } from '../../shared/kit/more-button';
 import { Section, State } from '../../shared/kit/page';
 import { waterMessages } from './water-messages';
 
@@ -129,7 +128,11 @@ const CalibrateDialog = ({ onClose }: { readonly onClose: () => void }) => {
   );
 };
 
-const CalibrationTable = ({ rows }: { readonly rows: readonly Calibration[] }) => {
+const CalibrationTable = (props: {
+  readonly rows: readonly Calibration[];
+  readonly onMore: (() => void) | undefined;
+}) => {
+  const { rows, onMore } = props;
   const t = useMessages(waterMessages);
   const formats = useFormats();
   const deviations = (row: Calibration): string =>
@@ -148,11 +151,13 @@ const CalibrationTable = ({ rows }: { readonly rows: readonly Calibration[] }) =
       rows={rows}
       rowKey={({ id }) => id}
       csvName="calibrations"
+      onMore={onMore}
       empty={t('noMeters')}
       columns={[
         {
           key: 'at',
           title: t('at'),
+          tight: true,
           cell: (row) => formats.instant(row.at),
           text: (row) => row.at,
         },
@@ -179,8 +184,20 @@ const CalibrationTable = ({ rows }: { readonly rows: readonly Calibration[] }) =
           cell: (row) => `± ${formats.number(row.uncertainty, 3)}`,
           text: (row) => row.uncertainty,
         },
-        { key: 'deviations', title: t('deviations'), cell: deviations, text: deviations },
-        { key: 'advice', title: t('advice'), cell: (row) => row.advice, text: (row) => row.advice },
+        {
+          key: 'deviations',
+          title: t('deviations'),
+          wide: true,
+          cell: deviations,
+          text: deviations,
+        },
+        {
+          key: 'advice',
+          title: t('advice'),
+          wide: true,
+          cell: (row) => row.advice,
+          text: (row) => row.advice,
+        },
       ]}
     />
   );
@@ -203,8 +220,9 @@ export const Calibrations = () => {
         )
       }
     >
-      <Loaded query={list.query}>{(rows) => <CalibrationTable rows={rows} />}</Loaded>
-      <MoreButton onMore={list.more} />
+      <Loaded query={list.query}>
+        {(rows) => <CalibrationTable rows={rows} onMore={list.more} />}
+      </Loaded>
       {open && <CalibrateDialog onClose={() => setOpen(false)} />}
     </Section>
   );

@@ -18,6 +18,7 @@ import { recipeMessages } from './messages';
 import { LossesEditor, StepsEditor } from './steps-editor';
 import { useAnalysis } from './use-analysis';
 import { bodyOf, isAnalysable } from './version-body';
+import { VersionSheet } from './version-sheet';
 import { formOf, type VersionForm } from './version-form';
 
 type Version = components['schemas']['RecipeVersionView'];
@@ -83,24 +84,30 @@ export const RecipeEditor = (props: Props) => {
   return (
     <div className="editor">
       <div>
-        <Section title={t('lines')}>
-          <LineEditor
-            kind={kind}
-            lines={form.lines}
-            errors={errors}
-            disabled={disabled}
-            onChange={(lines) => put({ lines })}
-          />
-        </Section>
-        <Section title={t('yield')}>
-          <FactsEditor kind={kind} form={form} put={put} errors={errors} disabled={disabled} />
-        </Section>
-        <Section title={t('losses')}>
-          <LossesEditor form={form} put={put} disabled={disabled} />
-        </Section>
-        <Section title={t('steps')}>
-          <StepsEditor form={form} put={put} disabled={disabled} />
-        </Section>
+        {disabled && version !== undefined ? (
+          <VersionSheet version={version} />
+        ) : (
+          <>
+            <Section title={t('lines')}>
+              <LineEditor
+                kind={kind}
+                lines={form.lines}
+                errors={errors}
+                disabled={disabled}
+                onChange={(lines) => put({ lines })}
+              />
+            </Section>
+            <Section title={t('yield')}>
+              <FactsEditor kind={kind} form={form} put={put} errors={errors} disabled={disabled} />
+            </Section>
+            <Section title={t('losses')}>
+              <LossesEditor form={form} put={put} disabled={disabled} />
+            </Section>
+            <Section title={t('steps')}>
+              <StepsEditor form={form} put={put} disabled={disabled} />
+            </Section>
+          </>
+        )}
         <ProblemNotice error={saving.error} />
         {saving.saved === true && <p role="status">{t('saved')}</p>}
         {!disabled && (

@@ -70,7 +70,7 @@ const RecipePage = () => {
           {all.length > 0 && !asNew && (
             <div className="narrow section">
               <ChoiceField
-                label={t('title')}
+                label={t('whichVersion')}
                 value={version?.id ?? ''}
                 onChange={setChosen}
                 choices={all.map((one) => ({

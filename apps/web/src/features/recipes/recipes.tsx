@@ -3,7 +3,6 @@ import { Link, useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
 import { useMay } from '../../app/session';
 import { useMessages } from '../../shared/language/catalogue';
-import { useServiceWords } from '../../shared/language/words';
 import { Loaded } from '../../shared/kit/loaded';
 import { Page, Section } from '../../shared/kit/page';
 import { useItems } from '../../shared/pickers/item-picker';
@@ -16,7 +15,6 @@ const KINDS = ['filling', 'piece', 'box'] as const;
 const Recipes = () => {
   const t = useMessages(recipeMessages);
   const water = useMessages(waterMessages);
-  const word = useServiceWords();
   const may = useMay('maker');
   const navigate = useNavigate();
   const list = useItems();
@@ -40,7 +38,7 @@ const Recipes = () => {
             {KINDS.map((kind) => {
               const items = rows.filter((item) => item.kind === kind && item.active);
               return (
-                <Section key={kind} title={word(kind)}>
+                <Section key={kind} title={t(kind)}>
                   {items.length === 0 && <p className="quiet">{t('none')}</p>}
                   <ul className="plain-list">
                     {items.map((item) => (

@@ -76,6 +76,7 @@ const EstimatesAgainstMeasurements = () => {
                 {
                   key: 'at',
                   title: t('at'),
+                  tight: true,
                   cell: (row) => formats.instant(row.at),
                   text: (row) => row.at,
                 },

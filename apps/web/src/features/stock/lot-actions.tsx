@@ -57,7 +57,7 @@ export const LotActions = ({ lot }: { readonly lot: Lot }) => {
               </Button>
             </>
           )}
-          <LotFreezer lot={lot} />
+          {lot.itemKind !== 'packaging' && <LotFreezer lot={lot} />}
           <Button variant="default" onClick={() => setOpen('hold')}>
             {t('hold')}
           </Button>

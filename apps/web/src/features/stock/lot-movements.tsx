@@ -1,4 +1,5 @@
 import { Button } from '@mantine/core';
+import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import type { components } from '../../api/schema';
 import { useBooking, useRead } from '../../api/use-api';
@@ -33,6 +34,7 @@ export const LotMovements = (props: { readonly code: string; readonly unit: stri
         {(rows) => (
           <DataTable
             caption={t('movements')}
+            terse
             rows={rows}
             rowKey={({ id }) => id}
             csvName={`movements-${code}`}
@@ -40,6 +42,7 @@ export const LotMovements = (props: { readonly code: string; readonly unit: stri
               {
                 key: 'at',
                 title: t('when'),
+                tight: true,
                 cell: (row) => formats.instant(row.at),
                 text: (row) => row.at,
               },
@@ -59,16 +62,27 @@ export const LotMovements = (props: { readonly code: string; readonly unit: stri
               {
                 key: 'for',
                 title: t('batch'),
-                cell: (row) => <code>{row.batchCode ?? row.dispatchCode}</code>,
+                cell: (row) => {
+                  const paper = row.batchCode ?? row.dispatchCode;
+                  return (
+                    paper !== null && (
+                      <Link to="/found" search={{ text: paper }}>
+                        <code>{paper}</code>
+                      </Link>
+                    )
+                  );
+                },
                 text: (row) => row.batchCode ?? row.dispatchCode ?? '',
               },
               { key: 'by', title: t('who'), cell: (row) => row.by, text: (row) => row.by },
               {
                 key: 'why',
                 title: t('why'),
+                wide: true,
                 cell: (row) => (
                   <>
-                    {row.reason} {row.reversed && <em>({t('wasPutRight')})</em>}
+                    {row.reason}
+                    {row.reversed && <em> ({t('wasPutRight')})</em>}
                     {canReverse(row) && (
                       <Button variant="default" onClick={() => setOpen(row)}>
                         {t('putRight')}

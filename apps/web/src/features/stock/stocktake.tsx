@@ -27,11 +27,12 @@ const CountRow = (props: {
   const t = useMessages(stockMessages);
   const formats = useFormats();
   return (
-    <li className="row line">
+    <li className="count-line line">
       <span>
         <strong>{lot.itemName}</strong> <code>{lot.code}</code>{' '}
         <span className="quiet">
-          {lot.placeName} · {t('bookedOnHand')} {formats.quantity(lot.onHandQuantity, lot.unit)}
+          {lot.placeName !== null && `${lot.placeName} · `}
+          {t('bookedOnHand')} {formats.quantity(lot.onHandQuantity, lot.unit)}
         </span>
       </span>
       <DecimalField
@@ -44,6 +45,15 @@ const CountRow = (props: {
     </li>
   );
 };
+
+/** In the order in which one walks: place by place, and there by name. */
+const byPlace = (rows: readonly Lot[]): readonly Lot[] =>
+  [...rows].sort(
+    (a, b) =>
+      (a.placeName ?? '').localeCompare(b.placeName ?? '') ||
+      a.itemName.localeCompare(b.itemName) ||
+      a.code.localeCompare(b.code),
+  );
 
 /** Counting what is really there, by scan or down the list of a place; booked in one step. */
 const Stocktake = () => {
@@ -81,7 +91,7 @@ const Stocktake = () => {
       <Loaded query={list.query}>
         {(rows) => (
           <ul className="plain-list">
-            {[...scannedOnly(rows), ...rows].map((lot) => (
+            {[...scannedOnly(rows), ...byPlace(rows)].map((lot) => (
               <CountRow
                 key={lot.code}
                 lot={lot}

@@ -6,7 +6,6 @@ import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
 import { ChoiceField, DayField } from '../../shared/kit/fields';
 import { Loaded } from '../../shared/kit/loaded';
-import { MoreButton } from '../../shared/kit/more-button';
 import { Page } from '../../shared/kit/page';
 import { ItemPicker } from '../../shared/pickers/item-picker';
 import { PlacePicker } from '../../shared/pickers/party-pickers';
@@ -43,7 +42,7 @@ const Store = () => {
         </Link>
       }
     >
-      <div className="columns section no-print">
+      <div className="columns filters section no-print">
         <ChoiceField
           label={t('state')}
           value={filter.state}
@@ -67,9 +66,15 @@ const Store = () => {
         />
       </div>
       <Loaded query={list.query}>
-        {(rows) => <LotTable caption={t('lots')} lots={[...rows].sort(byDate)} csvName="lots" />}
+        {(rows) => (
+          <LotTable
+            caption={t('lots')}
+            lots={[...rows].sort(byDate)}
+            csvName="lots"
+            onMore={list.more}
+          />
+        )}
       </Loaded>
-      <MoreButton onMore={list.more} />
     </Page>
   );
 };

@@ -71,7 +71,9 @@ const ToStart = () => {
                   <Link to="/out/plan">
                     <strong>{batch.itemName}</strong>
                   </Link>
-                  <span>{formats.number(batch.quantity)}</span>
+                  <span>
+                    {formats.quantity(batch.quantity, batch.step === 'cook' ? 'g' : 'pc')}
+                  </span>
                   <span className="quiet">{batch.for.join(', ')}</span>
                 </li>
               ))}

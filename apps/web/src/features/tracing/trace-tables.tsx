@@ -3,7 +3,7 @@ import type { components } from '../../api/schema';
 import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
-import { DataTable } from '../../shared/kit/data-table';
+import { type Column, DataTable } from '../../shared/kit/data-table';
 import { Section, State } from '../../shared/kit/page';
 import { LotLink } from '../../shared/lots/lot-table';
 import { traceMessages } from './messages';
@@ -19,6 +19,19 @@ export const LotsOfTrace = (props: {
   const t = useMessages(traceMessages);
   const word = useServiceWords();
   const formats = useFormats();
+  const gramsOf = ({ itemKind, sharedMassGrams }: TracedLot): string | null =>
+    itemKind === 'packaging' ? null : sharedMassGrams;
+  const weighed = props.lots.some((lot) => Number(gramsOf(lot) ?? 0) > 0);
+  const share: Column<TracedLot> = {
+    key: 'share',
+    title: t('share'),
+    numeric: true,
+    cell: (lot) => {
+      const grams = gramsOf(lot);
+      return grams === null ? '–' : formats.mass(grams);
+    },
+    text: (lot) => gramsOf(lot) ?? '',
+  };
   return (
     <Section title={`${props.title} (${formats.number(String(props.lots.length))})`}>
       <DataTable
@@ -40,13 +53,7 @@ export const LotsOfTrace = (props: {
             cell: (lot) => <LotLink code={lot.code} />,
             text: (lot) => lot.code,
           },
-          {
-            key: 'share',
-            title: t('share'),
-            numeric: true,
-            cell: (lot) => (lot.sharedMassGrams === null ? '–' : formats.mass(lot.sharedMassGrams)),
-            text: (lot) => lot.sharedMassGrams ?? '',
-          },
+          ...(weighed ? [share] : []),
           {
             key: 'made',
             title: t('made'),
@@ -105,6 +112,7 @@ export const DispatchesOfTrace = ({ trace }: { readonly trace: Trace }) => {
           {
             key: 'day',
             title: t('day'),
+            tight: true,
             cell: (row) => formats.day(row.sentOn),
             text: (row) => row.sentOn,
           },
@@ -161,6 +169,7 @@ export const BatchesOfTrace = ({ trace }: { readonly trace: Trace }) => {
           {
             key: 'at',
             title: t('day'),
+            tight: true,
             cell: (row) => formats.instant(row.openedAt),
             text: (row) => row.openedAt,
           },
@@ -194,6 +203,7 @@ export const ReadingsOfTrace = ({ trace }: { readonly trace: Trace }) => {
           {
             key: 'at',
             title: t('day'),
+            tight: true,
             cell: (row) => formats.instant(row.at),
             text: (row) => row.at,
           },

@@ -5,7 +5,6 @@ import { useMay, type Role } from '../../app/session';
 import { useMessages } from '../../shared/language/catalogue';
 import { DataTable } from '../../shared/kit/data-table';
 import { Loaded } from '../../shared/kit/loaded';
-import { MoreButton } from '../../shared/kit/more-button';
 import { Page } from '../../shared/kit/page';
 import { workshopMessages } from './messages';
 import type { Party, PartyForm } from './party';
@@ -48,6 +47,7 @@ export const PartyRegister = ({ title, add, customer, mayChange, list, onSave }:
           <DataTable
             caption={title}
             rows={rows}
+            onMore={list.more}
             rowKey={({ id }) => id}
             csvName={customer ? 'customers' : 'suppliers'}
             columns={[
@@ -59,7 +59,7 @@ export const PartyRegister = ({ title, add, customer, mayChange, list, onSave }:
               },
               {
                 key: 'address',
-                title: t('address'),
+                title: t('addressShort'),
                 cell: (row) => row.addressLines.join(', '),
                 text: (row) => row.addressLines.join(', '),
               },
@@ -80,7 +80,6 @@ export const PartyRegister = ({ title, add, customer, mayChange, list, onSave }:
           />
         )}
       </Loaded>
-      <MoreButton onMore={list.more} />
       {open !== undefined && (
         <PartyDialog
           title={open === 'new' ? add : t('changeOf', { name: open.name })}

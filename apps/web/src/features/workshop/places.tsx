@@ -5,6 +5,7 @@ import { api, must } from '../../api/client';
 import { byId, seen } from '../../api/seen';
 import { type Row, useList } from '../../api/use-list';
 import { useMay } from '../../app/session';
+import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
 import { DataTable } from '../../shared/kit/data-table';
@@ -126,20 +127,31 @@ const PlaceDialog = (props: {
   );
 };
 
-const limits = (place: Place): string =>
-  [
-    place.minTempC === null ? '' : `≥ ${place.minTempC} °C`,
-    place.maxTempC === null ? '' : `≤ ${place.maxTempC} °C`,
-    place.maxHumidityPercent === null ? '' : `≤ ${place.maxHumidityPercent} %`,
-  ]
-    .filter((part) => part !== '')
-    .join(', ');
+/** A place's limits as they would be said aloud. */
+const useLimits = (): ((place: Place) => string) => {
+  const t = useMessages(workshopMessages);
+  const formats = useFormats();
+  return ({ minTempC, maxTempC, maxHumidityPercent }) => {
+    const low = minTempC === null ? '' : formats.number(minTempC);
+    const high = maxTempC === null ? '' : formats.number(maxTempC);
+    const temp = low === '' ? t('tempTo', { high }) : t('tempFrom', { low });
+    return [
+      low !== '' && high !== '' ? t('tempBetween', { low, high }) : low + high === '' ? '' : temp,
+      maxHumidityPercent === null
+        ? ''
+        : t('humidityTo', { high: formats.number(maxHumidityPercent) }),
+    ]
+      .filter((part) => part !== '')
+      .join(', ');
+  };
+};
 
 const Places = () => {
   const t = useMessages(workshopMessages);
   const word = useServiceWords();
   const may = useMay('maker');
   const list = useList('/api/places');
+  const limits = useLimits();
   const [open, setOpen] = useState<Place | 'new'>();
   return (
     <Page
@@ -152,6 +164,7 @@ const Places = () => {
           <DataTable
             caption={t('places')}
             rows={rows}
+            empty={t('noPlaces')}
             rowKey={({ id }) => id}
             columns={[
               {
@@ -172,7 +185,7 @@ const Places = () => {
                 cell: ({ tag }) => <code>{tag}</code>,
                 text: ({ tag }) => tag,
               },
-              { key: 'limits', title: t('limits'), cell: limits, text: limits },
+              { key: 'limits', title: t('limits'), wide: true, cell: limits, text: limits },
               {
                 key: 'change',
                 title: '',

@@ -83,6 +83,7 @@ const RateTable = (props: {
       caption={props.caption}
       rows={props.rows}
       rowKey={({ name, fromDay }) => name + fromDay}
+      small
       columns={[
         { key: 'name', title: props.nameTitle, cell: ({ name }) => name, text: ({ name }) => name },
         {
@@ -95,6 +96,7 @@ const RateTable = (props: {
         {
           key: 'from',
           title: t('fromDay'),
+          tight: true,
           cell: ({ fromDay }) => formats.day(fromDay),
           text: ({ fromDay }) => fromDay,
         },

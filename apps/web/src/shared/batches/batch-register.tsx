@@ -5,7 +5,6 @@ import { useMessages } from '../language/catalogue';
 import { useServiceWords } from '../language/words';
 import { DataTable } from '../kit/data-table';
 import { Loaded } from '../kit/loaded';
-import { MoreButton } from '../kit/more-button';
 import { Section, State } from '../kit/page';
 import { batchMessages } from './messages';
 
@@ -16,17 +15,22 @@ export const BatchTable = (props: {
   readonly caption: string;
   readonly rows: readonly Batch[];
   readonly empty: string;
+  readonly onMore?: (() => void) | undefined;
 }) => {
   const t = useMessages(batchMessages);
   const word = useServiceWords();
   const formats = useFormats();
+  const plannedOf = ({ plannedQuantity, kind }: Batch): string =>
+    formats.quantity(plannedQuantity ?? '', kind === 'cast' || kind === 'pack' ? 'pc' : 'g');
   return (
     <DataTable
       caption={props.caption}
+      terse
       rows={props.rows}
       rowKey={({ id }) => id}
       csvName="batches"
       empty={props.empty}
+      onMore={props.onMore}
       columns={[
         {
           key: 'item',
@@ -48,7 +52,7 @@ export const BatchTable = (props: {
           key: 'planned',
           title: t('planned'),
           numeric: true,
-          cell: (row) => (row.plannedQuantity === null ? '–' : formats.number(row.plannedQuantity)),
+          cell: (row) => (row.plannedQuantity === null ? '–' : plannedOf(row)),
           text: (row) => row.plannedQuantity ?? '',
         },
         {
@@ -60,6 +64,7 @@ export const BatchTable = (props: {
         {
           key: 'since',
           title: t('since'),
+          tight: true,
           cell: (row) => formats.instant(row.openedAt),
           text: (row) => row.openedAt,
         },
@@ -85,15 +90,22 @@ export const BatchRegister = ({ kind }: { readonly kind: Kind }) => {
     <>
       <Section title={t('open')}>
         <Loaded query={open.query}>
-          {(rows) => <BatchTable caption={t('open')} rows={rows} empty={t('noneOpen')} />}
+          {(rows) => (
+            <BatchTable caption={t('open')} rows={rows} empty={t('noneOpen')} onMore={open.more} />
+          )}
         </Loaded>
-        <MoreButton onMore={open.more} />
       </Section>
       <Section title={t('finished')}>
         <Loaded query={finished.query}>
-          {(rows) => <BatchTable caption={t('finished')} rows={rows} empty={t('noneFinished')} />}
+          {(rows) => (
+            <BatchTable
+              caption={t('finished')}
+              rows={rows}
+              empty={t('noneFinished')}
+              onMore={finished.more}
+            />
+          )}
         </Loaded>
-        <MoreButton onMore={finished.more} />
       </Section>
     </>
   );

@@ -61,6 +61,7 @@ export const batchMessages = catalogue('batches', {
   reversed: ['put back', 'remis'],
   scanHere: ['Scan a lot, a tray or a tank', 'Scanner un lot, une plaque ou une cuve'],
   readings: ['Readings', 'Relevés'],
+  noReadings: ['No reading was written.', 'Aucun relevé n’a été noté.'],
   readingsDue: ['Due', 'À faire'],
   takeReading: ['Write a reading', 'Noter un relevé'],
   measure: ['Measure', 'Mesure'],

@@ -39,7 +39,7 @@ describe('numbers as the screen shows them', () => {
     expect(formatMass('en', '1250.000')).toBe('1.25 kg');
     // Rounded, not cut off: the sixth tenth belongs to the next gram.
     expect(formatMass('en', '1005.600')).toBe('1.006 kg');
-    expect(formatMass('en', '-1005.600')).toBe('-1.006 kg');
+    expect(formatMass('en', '-1005.600')).toBe('−1.006 kg');
     expect(plain(formatMass('fr', '12345.000'))).toBe('12,345 kg');
   });
 

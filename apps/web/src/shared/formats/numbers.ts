@@ -11,9 +11,9 @@ const formatter = (locale: string, options: Intl.NumberFormatOptions): Intl.Numb
 
 export const formatDecimal = (locale: string, text: string, most = 3, least = 0): string =>
   isExact(text) || /^-?\d+(\.\d+)?$/.test(text)
-    ? formatter(locale, { maximumFractionDigits: most, minimumFractionDigits: least }).format(
-        text as NumericText,
-      )
+    ? formatter(locale, { maximumFractionDigits: most, minimumFractionDigits: least })
+        .format(text as NumericText)
+        .replace('-', '−')
     : text;
 
 /** Grams below a kilogram stay grams; above, kilograms with the grams kept. */

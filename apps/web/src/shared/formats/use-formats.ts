@@ -24,6 +24,8 @@ export const useFormats = () => {
       number: (text: string, most = 3, least = 0) => formatDecimal(locale, text, most, least),
       percent: (text: string, most = 1) => formatPercent(locale, text, most),
       money: (amount: string, most = 2) => formatMoney(locale, currency, amount, most),
+      /** What one piece costs may be a few cents: below one, its fractions count. */
+      cost: (amount: string) => formatMoney(locale, currency, amount, Number(amount) < 1 ? 4 : 2),
       quantity: (text: string, unit: string) =>
         unit === 'g' ? formatMass(locale, text) : `${formatDecimal(locale, text, 0)} ${unit}`,
       day: (day: string) => formatDay(locale, day.slice(0, 10)),

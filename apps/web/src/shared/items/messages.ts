@@ -30,10 +30,16 @@ export const itemMessages = catalogue('items', {
   nominal: ['Net weight of one', 'Poids net d’une unité'],
   vatClass: ['VAT class', 'Classe de TVA'],
   replacement: ['Replacement price per kg', 'Prix de remplacement par kg'],
+  replacementShort: ['Replacement price', 'Prix de remplacement'],
+  perKg: ['{{price}} per kg', '{{price}} le kg'],
+  perPiece: ['{{price}} each', '{{price}} pièce'],
   replacementEach: ['Replacement price each', 'Prix de remplacement l’unité'],
   note: ['Note', 'Remarque'],
   inUse: ['In use', 'Utilisé'],
   specifications: ['Specifications', 'Fiches techniques'],
   lots: ['Lots', 'Lots'],
-  none: ['No items yet.', 'Aucun article.'],
+  none: [
+    'Nothing is bought in yet. Add the first ingredient, then its supplier’s specification.',
+    'Rien ne s’achète encore. Ajoutez le premier ingrédient, puis la fiche de son fournisseur.',
+  ],
 });

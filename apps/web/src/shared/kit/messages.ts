@@ -47,6 +47,7 @@ export const kitMessages = catalogue('kit', {
     'Kept on this device; it will be booked when the connection is back.',
     'Conservé sur cet appareil ; sera enregistré au retour de la connexion.',
   ],
-  filter: ['Filter', 'Filtrer'],
+  filter: ['Search in this list', 'Chercher dans cette liste'],
+  filterOf: ['Search in: {{caption}}', 'Chercher dans : {{caption}}'],
   screenOn: ['The screen stays on', 'L’écran reste allumé'],
 });

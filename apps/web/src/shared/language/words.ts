@@ -53,6 +53,8 @@ export const wordMessages = catalogue('words', {
   samples: ['samples', 'échantillons'],
   other: ['other', 'autre'],
   sound: ['sound', 'sain'],
+  hemisphere: ['hemisphere', 'demi-sphère'],
+  block: ['block', 'bloc'],
   chipped: ['chipped', 'ébréché'],
   retired: ['retired', 'retiré'],
   temp_c: ['temperature', 'température'],

@@ -19,6 +19,7 @@ export const LotTable = (props: {
   readonly caption: string;
   readonly lots: readonly Lot[];
   readonly csvName: string;
+  readonly onMore?: (() => void) | undefined;
 }) => {
   const t = useMessages(stockMessages);
   const formats = useFormats();
@@ -26,9 +27,11 @@ export const LotTable = (props: {
   return (
     <DataTable
       caption={props.caption}
+      terse
       rows={props.lots}
       rowKey={({ id }) => id}
       csvName={props.csvName}
+      onMore={props.onMore}
       empty={t('noLots')}
       columns={[
         {
@@ -53,6 +56,7 @@ export const LotTable = (props: {
         {
           key: 'date',
           title: t('date'),
+          tight: true,
           cell: dateOf,
           text: (lot) => lot.useBy ?? lot.bestBefore ?? '',
         },

@@ -57,6 +57,7 @@ export const ReadingsLine = ({ title, unit, points, low, high }: Props) => {
         {
           key: 'at',
           title: t('time'),
+          tight: true,
           cell: (row) => formats.instant(row.at),
           text: (row) => row.at,
         },

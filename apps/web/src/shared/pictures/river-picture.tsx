@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { Layer, Rectangle, ResponsiveContainer, Sankey, Tooltip } from 'recharts';
+import { Rectangle, ResponsiveContainer, Sankey, Tooltip } from 'recharts';
 import { useFormats } from '../formats/use-formats';
 import { Picture } from '../kit/picture';
 import { tokens } from '../kit/tokens';
@@ -28,6 +28,17 @@ interface Props {
   readonly onOpen?: (key: string) => void;
 }
 
+/** A wide river is moved so that the lot in question is in sight; the page itself stays. */
+const showInFrame = (node: SVGGElement | null): void => {
+  const frame = node?.closest('.picture-body');
+  if (node === null || frame === null || frame === undefined) return;
+  // Its place is known when the picture has been laid out.
+  requestAnimationFrame(() => {
+    const from = node.getBoundingClientRect().left - frame.getBoundingClientRect().left;
+    frame.scrollLeft += from - frame.clientWidth / 2;
+  });
+};
+
 const nodeWith =
   (middle: string, most: number, onOpen: ((key: string) => void) | undefined) =>
   ({ x, y, width, height, payload }: NodeShape) => {
@@ -38,7 +49,8 @@ const nodeWith =
     const at = x + width + 6;
     const middleY = y + height / 2;
     return (
-      <Layer
+      <g
+        ref={asked ? showInFrame : undefined}
         onClick={() => payload.key !== undefined && onOpen?.(payload.key)}
         style={{ cursor: onOpen === undefined ? 'default' : 'pointer' }}
       >
@@ -68,7 +80,7 @@ const nodeWith =
             </tspan>
           )}
         </text>
-      </Layer>
+      </g>
     );
   };
 

@@ -22,7 +22,7 @@ export const ReadingsDue = (props: {
         return (
           <ul className="plain-list">
             {overdue.map((row) => (
-              <li key={row.placeId} className="row line">
+              <li key={row.placeId} className="row line due-line">
                 <strong>{row.placeName}</strong>
                 <State tone="caution">{t('overdue')}</State>
                 <span className="quiet">
