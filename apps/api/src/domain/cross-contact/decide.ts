@@ -20,9 +20,12 @@ export interface DecidedContacts {
 }
 
 const numbers = (assessment: ContactAssessment): string => {
-  const amount = assessment.proteinMgPerKg?.toDecimalPlaces(1).toString() ?? say`unknown`;
-  const level = assessment.actionLevelMgPerKg?.toDecimalPlaces(1).toString() ?? say`none`;
-  return say`${amount} mg/kg protein, action level ${level} mg/kg`;
+  const amount = assessment.proteinMgPerKg?.toDecimalPlaces(1).toString();
+  const level = assessment.actionLevelMgPerKg?.toDecimalPlaces(1).toString();
+  const known =
+    amount === undefined ? say`how much is not known` : say`${amount} mg of its protein per kg`;
+  const against = level === undefined ? say`no action level` : say`action level ${level} mg/kg`;
+  return say`${known}, ${against}`;
 };
 
 const facts = (assessment: ContactAssessment): LabelFinding['facts'] => ({

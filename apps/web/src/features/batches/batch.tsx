@@ -48,6 +48,14 @@ const openingOf = (batch: Batch, text: string): Open => {
   return { kind: 'draw', line: undefined, lot: text };
 };
 
+/** Until everything is weighed in, weighing is the next thing to do and finishing is not. */
+const finishLook = ({ lines }: Batch): 'filled' | 'default' =>
+  lines.every(
+    ({ drawnQuantity, plannedQuantity }) => compareExact(drawnQuantity, plannedQuantity) >= 0,
+  )
+    ? 'filled'
+    : 'default';
+
 const Waiting = ({ batch }: { readonly batch: Batch }) => {
   const t = useMessages(batchMessages);
   const waiting = useWaitingBookings()?.filter(({ lane }) => lane === laneOf(batch)) ?? [];
@@ -68,10 +76,6 @@ const Bench = ({ batch }: { readonly batch: Batch }) => {
   const mayCorrect = useMay('maker') && batch.state === 'finished';
   const correct = useMessages(correctMessages);
   const [open, setOpen] = useState<Open>();
-  // Until everything is weighed in, weighing is the next thing to do and finishing is not.
-  const allIn = batch.lines.every(
-    ({ drawnQuantity, plannedQuantity }) => compareExact(drawnQuantity, plannedQuantity) >= 0,
-  );
   const awake = useWakeLock(batch.state === 'open');
   const take = (text: string): void => setOpen(openingOf(batch, text));
   useScans(take, mayBook && open === undefined);
@@ -81,11 +85,7 @@ const Bench = ({ batch }: { readonly batch: Batch }) => {
       {mayBook && (
         <div className="row section no-print">
           <ScanField id="bench-scan" label={t('scanHere')} onText={take} />
-          <Button
-            size="lg"
-            variant={allIn ? 'filled' : 'default'}
-            onClick={() => setOpen({ kind: 'finish' })}
-          >
+          <Button size="lg" variant={finishLook(batch)} onClick={() => setOpen({ kind: 'finish' })}>
             {t('finish')}
           </Button>
           {batch.kind === 'pack' && (

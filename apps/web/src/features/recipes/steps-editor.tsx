@@ -162,7 +162,7 @@ export const LossesEditor = ({ form, put, disabled }: Props) => {
   return (
     <>
       {form.losses.map((loss, at) => (
-        <div key={String(at)} className="columns columns-end">
+        <div key={String(at)} className="columns columns-end line">
           <TextField
             label={t('step')}
             value={loss.step}

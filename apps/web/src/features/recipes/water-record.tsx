@@ -12,7 +12,7 @@ const EstimatesAgainstMeasurements = () => {
   const t = useMessages(waterMessages);
   const formats = useFormats();
   const own = useRead('/api/recipes/water-activity-record');
-  const figure = (value: string): string => formats.number(value, 3);
+  const figure = (value: string): string => formats.number(value, 3, 2);
   return (
     <Section title={t('record')}>
       <Loaded query={own}>

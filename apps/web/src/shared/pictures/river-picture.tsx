@@ -130,7 +130,7 @@ export const RiverPicture = (props: Props) => {
       ]}
     >
       {drawn.links.length > 0 && (
-        <div aria-hidden="true" style={{ width }}>
+        <div aria-hidden="true" className="picture-wide" style={{ width }}>
           <ResponsiveContainer width="100%" height={height}>
             <Sankey
               accessibilityLayer={false}

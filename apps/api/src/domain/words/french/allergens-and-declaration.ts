@@ -1,9 +1,10 @@
 import type { Wording } from './wording';
 
 export const allergensAndDeclaration: Wording = {
-  unknown: 'inconnu',
-  none: 'aucun',
-  '{0} mg/kg protein, action level {1} mg/kg': '{0} mg/kg de protéines, seuil d’action {1} mg/kg',
+  'how much is not known': 'quantité inconnue',
+  '{0} mg of its protein per kg': '{0} mg de ses protéines par kg',
+  'no action level': 'aucun seuil d’action',
+  'action level {0} mg/kg': 'seuil d’action {0} mg/kg',
   '{0} is in the product through a tank’s heel or rework ({1}). It is declared like any ingredient.':
     'Allergène {0} : présent dans le produit par un fond de cuve ou un réemploi ({1}). Il est déclaré comme tout ingrédient.',
   '{0} may be in the product ({1}). A named person must decide whether the label says so.':
