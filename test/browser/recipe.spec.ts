@@ -97,7 +97,7 @@ describe('a maker who writes a recipe', () => {
     await page.getByRole('button', { name: 'Add a check point' }).click();
     await page.getByLabel(/^Lowest/).fill('82');
     await page.getByRole('button', { name: 'Save this version' }).click();
-    await page.getByLabel('Recipes').selectOption({ label: 'Version 1' });
+    await page.getByLabel('Version on screen').selectOption({ label: 'Version 1' });
     await page.getByRole('link', { name: 'Start a batch' }).waitFor();
   });
 });

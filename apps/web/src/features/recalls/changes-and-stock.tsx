@@ -40,10 +40,12 @@ export const Changes = ({ recall }: { readonly recall: Recall }) => {
 export const StillHere = ({ recall }: { readonly recall: Recall }) => {
   const t = useMessages(recallMessages);
   const formats = useFormats();
+  const isReal = recall.mode === 'real';
   return (
     <Section title={t('here')}>
       <DataTable
         caption={t('here')}
+        terse
         rows={recall.here}
         rowKey={({ lot }) => lot}
         csvName={`recall-${recall.code}-here`}
@@ -86,7 +88,9 @@ export const StillHere = ({ recall }: { readonly recall: Recall }) => {
               row.held ? (
                 <State tone="good">{t('onHold')}</State>
               ) : (
-                <State tone="warn">{t('notOnHold')}</State>
+                <State tone={isReal ? 'warn' : 'plain'}>
+                  {t(isReal ? 'notOnHold' : 'notHeldRehearsal')}
+                </State>
               ),
             text: (row) => (row.held ? 'yes' : 'NO'),
           },

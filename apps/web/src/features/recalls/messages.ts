@@ -31,6 +31,10 @@ export const recallMessages = catalogue('recalls', {
   rehearsal: ['rehearsal', 'exercice'],
   steps: ['Steps', 'Étapes'],
   step1: ['1 · Look at the scope', '1 · Vérifier le périmètre'],
+  scopeCount: [
+    'Lots in scope: {{lots}}; customers: {{customers}}. They stand below; leave a lot out only with a reason.',
+    'Lots dans le périmètre : {{lots}} ; clients : {{customers}}. Ils figurent plus bas ; n’écartez un lot qu’avec un motif.',
+  ],
   step2: ['2 · Freeze it', '2 · Le figer'],
   step3: ['3 · Hold what is here', '3 · Bloquer ce qui est ici'],
   step4: ['4 · Tell the customers', '4 · Prévenir les clients'],
@@ -65,6 +69,7 @@ export const recallMessages = catalogue('recalls', {
   here: ['Still here, as it is now', 'Encore ici, à l’instant'],
   nothingHere: ['Nothing of it is here.', 'Il n’y en a plus ici.'],
   onHold: ['On hold', 'Bloqué'],
+  notHeldRehearsal: ['not held: a rehearsal', 'non bloqué : un exercice'],
   notOnHold: ['NOT ON HOLD', 'NON BLOQUÉ'],
   learnedLater: ['learned later', 'appris depuis'],
   boxes: ['Boxes', 'Boîtes'],

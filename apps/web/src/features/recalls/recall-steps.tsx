@@ -71,6 +71,15 @@ export const RecallSteps = (props: Props) => {
       <ProblemNotice error={error} />
       <ol className="plain-list recall-steps">
         <li>
+          <h3>{t('step1')}</h3>
+          <p className="quiet">
+            {t('scopeCount', {
+              lots: recall.scope.lots.length,
+              customers: recall.customers.length,
+            })}
+          </p>
+        </li>
+        <li>
           <h3>{t('step2')}</h3>
           {recall.state === 'open' ? (
             <>

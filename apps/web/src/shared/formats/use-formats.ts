@@ -27,7 +27,9 @@ export const useFormats = () => {
       /** What one piece costs may be a few cents: below one, its fractions count. */
       cost: (amount: string) => formatMoney(locale, currency, amount, Number(amount) < 1 ? 4 : 2),
       quantity: (text: string, unit: string) =>
-        unit === 'g' ? formatMass(locale, text) : `${formatDecimal(locale, text, 0)} ${unit}`,
+        unit === 'g'
+          ? formatMass(locale, text)
+          : `${formatDecimal(locale, text, 0)} ${language.language.startsWith('fr') ? 'pce' : unit}`,
       day: (day: string) => formatDay(locale, day.slice(0, 10)),
       weekday: (day: string) => formatWeekday(locale, day),
       instant: (instant: string) => formatInstant(locale, timeZone, instant),

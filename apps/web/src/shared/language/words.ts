@@ -70,7 +70,7 @@ export const wordMessages = catalogue('words', {
   store: ['store', 'réserve'],
   fridge: ['fridge', 'réfrigérateur'],
   freezer: ['freezer', 'congélateur'],
-  room: ['room', 'pièce'],
+  room: ['room', 'local'],
   counter: ['counter', 'comptoir'],
   trade: ['trade', 'professionnels'],
   real: ['real', 'réel'],
