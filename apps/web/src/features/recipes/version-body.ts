@@ -15,7 +15,12 @@ export const isAnalysable = (form: VersionForm): boolean => written(form).length
 /** What is sent of the form: half-written lines, steps and losses stay behind. */
 export const bodyOf = (form: VersionForm): Dto =>
   ({
-    lines: written(form).map(({ itemId, quantity, role }) => ({ itemId, quantity, role })),
+    lines: written(form).map(({ itemId, quantity, role, note }) => ({
+      itemId,
+      quantity,
+      role,
+      note,
+    })),
     expectedLosses: form.losses.filter(({ percent, step }) => percent !== '' && step !== ''),
     steps: form.steps
       .filter(({ title }) => title !== '')

@@ -11,6 +11,8 @@ export interface LineForm {
   readonly unit: string;
   readonly quantity: string;
   readonly role: LineDto['role'];
+  /** Not edited here, and not lost either. */
+  readonly note: string | null;
 }
 
 export interface CheckForm {
@@ -55,6 +57,7 @@ export const newLine = (role: LineDto['role']): LineForm => ({
   unit: 'g',
   quantity: '',
   role,
+  note: null,
 });
 
 const lineOf = (line: Version['lines'][number]): LineForm => ({
@@ -64,6 +67,7 @@ const lineOf = (line: Version['lines'][number]): LineForm => ({
   unit: line.unit,
   quantity: line.quantity,
   role: line.role as LineDto['role'],
+  note: line.note,
 });
 
 const stepOf = (step: Version['steps'][number]): StepForm => ({

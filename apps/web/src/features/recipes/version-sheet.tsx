@@ -31,12 +31,15 @@ const Lines = ({ version }: { readonly version: Version }) => {
           key: 'item',
           title: t('component'),
           cell: (line) => (
-            <Link
-              to={line.itemKind === 'ingredient' || line.itemKind === 'packaging' ? ITEM : RECIPE}
-              params={{ id: line.itemId }}
-            >
-              {line.itemName}
-            </Link>
+            <>
+              <Link
+                to={line.itemKind === 'ingredient' || line.itemKind === 'packaging' ? ITEM : RECIPE}
+                params={{ id: line.itemId }}
+              >
+                {line.itemName}
+              </Link>
+              {line.note !== null && <div className="quiet">{line.note}</div>}
+            </>
           ),
           text: (line) => line.itemName,
         },
