@@ -37,7 +37,7 @@ describe('a maker who counts the store', () => {
     const { page } = story;
     await page.getByRole('button', { name: 'Book 2 counts' }).click();
     const row = page.getByRole('row').filter({ hasText: cream });
-    await row.getByText('-100').waitFor();
+    await row.getByText('−100').waitFor();
     expect(await page.getByRole('row').filter({ hasText: couverture }).count()).toBe(0);
     expect(await onHand(cream)).toBe('1900.000');
     expect(await onHand(couverture)).toBe('5000.000');
