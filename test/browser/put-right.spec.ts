@@ -124,6 +124,23 @@ describe('a maker who finds afterwards that another carton was open', () => {
     },
   );
 
+  step('marks a reading as wrong, which stays to be seen with why', async () => {
+    const { page, service } = story;
+    const body = { measure: 'temp_c', value: '60' };
+    await service.as.maker.post(`/batches/${batchId}/readings`, body).expect(201);
+    await page.reload();
+    await page.getByRole('button', { name: /^Mark as wrong: .*60/ }).click();
+    await dialog().getByRole('button', { name: 'Mark as wrong' }).click();
+    await dialog()
+      .getByLabel(/^Reason/)
+      .fill('the probe hung in the steam');
+    expect(await accessibilityFaults(page)).toEqual([]);
+    await dialog().getByRole('button', { name: 'Mark as wrong' }).click();
+    await dialog().waitFor({ state: 'detached' });
+    await page.getByText('marked as wrong: the probe hung in the steam').waitFor();
+    expect(await page.getByRole('button', { name: /^Mark as wrong: .*60/ }).count()).toBe(0);
+  });
+
   step('puts the filling into the freezer and takes it out again', async () => {
     const { page } = story;
     await page.goto(`/store/lots/${made}`);

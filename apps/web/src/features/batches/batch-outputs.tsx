@@ -6,11 +6,13 @@ import { Section, State } from '../../shared/kit/page';
 import { LotLink } from '../../shared/lots/lot-table';
 import { useLotDate } from '../../shared/lots/lot-state';
 import { batchMessages } from '../../shared/batches/messages';
+import { correctMessages } from './correct-messages';
 import type { Batch } from './use-batch-booking';
 
 /** The lots that the batch made, with what to do with them next. */
 export const BatchOutputs = ({ batch }: { readonly batch: Batch }) => {
   const t = useMessages(batchMessages);
+  const c = useMessages(correctMessages);
   const word = useServiceWords();
   const formats = useFormats();
   const dateOf = useLotDate();
@@ -24,10 +26,15 @@ export const BatchOutputs = ({ batch }: { readonly batch: Batch }) => {
             <strong>{output.itemName}</strong>
             <LotLink code={output.lotCode} />
             {output.role === 'rework' && <State>{word('rework')}</State>}
+            {output.takenBackBecause !== null && (
+              <State tone="warn">
+                {c('takenBack', { reason: output.takenBackBecause })} {c('takenBackCaution')}
+              </State>
+            )}
             {output.held && <State tone="caution">{word('on_hold')}</State>}
             <span>{dateOf(output)}</span>
             <span className="quiet">{formats.money(output.cost)}</span>
-            {batch.kind !== 'cook' && (
+            {batch.kind !== 'cook' && output.takenBackBecause === null && (
               <Link
                 to="/packing/labels/$code"
                 params={{ code: output.lotCode }}

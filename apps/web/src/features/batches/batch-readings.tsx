@@ -1,6 +1,7 @@
 import { Button } from '@mantine/core';
 import { useState } from 'react';
 import type { components } from '../../api/schema';
+import { useMay } from '../../app/session';
 import { unitOfMeasure } from '../../shared/formats/measures';
 import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
@@ -11,7 +12,9 @@ import { EditDialog } from '../../shared/kit/edit-dialog';
 import { ChoiceField, TextField } from '../../shared/kit/fields';
 import { Section, State } from '../../shared/kit/page';
 import { batchMessages } from '../../shared/batches/messages';
+import { correctMessages } from './correct-messages';
 import { useBatchBooking, type Batch } from './use-batch-booking';
+import { WithdrawDialog, type Wrong } from './withdraw-dialog';
 
 type Due = components['schemas']['DueReadingView'];
 type Measure = components['schemas']['ReadingDto']['measure'];
@@ -113,7 +116,10 @@ export const BatchReadings = (props: { readonly batch: Batch; readonly mayBook: 
   const word = useServiceWords();
   const formats = useFormats();
   const limits = useLimits();
+  const c = useMessages(correctMessages);
+  const mayWithdraw = useMay('maker', 'seller');
   const [open, setOpen] = useState<Due | 'free'>();
+  const [wrong, setWrong] = useState<Wrong>();
   return (
     <Section
       title={t('readings')}
@@ -181,8 +187,32 @@ export const BatchReadings = (props: { readonly batch: Batch; readonly mayBook: 
               cell: (row) => row.correctiveAction,
               text: (row) => row.correctiveAction ?? '',
             },
+            {
+              key: 'wrong',
+              title: c('markWrong'),
+              cell: (row) => {
+                if (row.withdrawnBecause !== null) {
+                  return <em>{c('isWrong', { reason: row.withdrawnBecause })}</em>;
+                }
+                if (!mayWithdraw) return null;
+                const name = `${word(row.measure)} ${formats.number(row.value)}`;
+                return (
+                  <Button
+                    variant="default"
+                    aria-label={c('markWrongOf', { what: name })}
+                    onClick={() => setWrong({ kind: 'reading', id: row.id, name })}
+                  >
+                    {c('markWrong')}
+                  </Button>
+                );
+              },
+              text: (row) => row.withdrawnBecause ?? '',
+            },
           ]}
         />
+      )}
+      {wrong !== undefined && (
+        <WithdrawDialog batch={batch} wrong={wrong} onClose={() => setWrong(undefined)} />
       )}
       {open !== undefined && (
         <ReadingDialog

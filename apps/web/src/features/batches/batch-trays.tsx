@@ -2,6 +2,7 @@ import { Button } from '@mantine/core';
 import { useState } from 'react';
 import { useRead } from '../../api/use-api';
 import { useList } from '../../api/use-list';
+import { useMay } from '../../app/session';
 import { useMessages } from '../../shared/language/catalogue';
 import { EditDialog } from '../../shared/kit/edit-dialog';
 import { ChoiceField, TextField } from '../../shared/kit/fields';
@@ -9,7 +10,9 @@ import { Section } from '../../shared/kit/page';
 import { ProblemNotice } from '../../shared/kit/problem-notice';
 import { Tray } from '../../shared/pictures/tray';
 import { batchMessages } from '../../shared/batches/messages';
+import { correctMessages } from './correct-messages';
 import { useBatchBooking, type Batch } from './use-batch-booking';
+import { WithdrawDialog, type Wrong } from './withdraw-dialog';
 
 const useDesignOf = (tag: string) => {
   const mould = useRead(
@@ -105,6 +108,9 @@ export const BatchTrays = (props: {
 }) => {
   const { batch, onAdd } = props;
   const t = useMessages(batchMessages);
+  const c = useMessages(correctMessages);
+  const mayWithdraw = useMay('maker');
+  const [wrong, setWrong] = useState<Wrong>();
   const designs = useList('/api/mould-designs').rows;
   return (
     <Section
@@ -123,7 +129,19 @@ export const BatchTrays = (props: {
           return (
             <figure key={use.id} className="tray-use">
               <figcaption>
-                <code>{use.mouldTag}</code> {use.designName}
+                <code>{use.mouldTag}</code> {use.designName}{' '}
+                {use.withdrawnBecause !== null && (
+                  <em>{c('takenBack', { reason: use.withdrawnBecause })}</em>
+                )}
+                {use.withdrawnBecause === null && mayWithdraw && (
+                  <Button
+                    variant="default"
+                    aria-label={c('markWrongOf', { what: use.mouldTag })}
+                    onClick={() => setWrong({ kind: 'tray', id: use.id, name: use.mouldTag })}
+                  >
+                    {c('markWrong')}
+                  </Button>
+                )}
               </figcaption>
               {design === undefined ? null : (
                 <Tray
@@ -137,6 +155,9 @@ export const BatchTrays = (props: {
           );
         })}
       </div>
+      {wrong !== undefined && (
+        <WithdrawDialog batch={batch} wrong={wrong} onClose={() => setWrong(undefined)} />
+      )}
     </Section>
   );
 };
