@@ -28,7 +28,8 @@ export const screensOf = async (request: APIRequestContext): Promise<readonly st
     ...[`/store/lots/${ingredientLot}`, '/kitchen', '/kitchen/new', '/kitchen/new?kind=piece'],
     ...[`/kitchen/batches/${cook}`, `/kitchen/batches/${cast}`, `/kitchen/batches/${pack}`],
     ...['/moulding', '/moulding/moulds', '/moulding/tanks', '/packing', `/packing/labels/${box}`],
-    ...['/out', '/out/new', '/out/orders', '/out/plan'],
+    ...['/out', '/out/new', '/out/orders', '/out/plan', '/out/plan/settings'],
+    ...['/out/forecast', '/goods-in/buying'],
     ...['/trace', `/trace/lots/${box}`, `/trace/lots/${ingredientLot}`, `/trace/moulds/${mould}`],
     ...['/trace/recalls', '/trace/recalls/new', '/trace/complaints'],
     ...[

@@ -18,7 +18,7 @@ import type {
   StartedBatchesView,
   StartedBatchView,
 } from './plan.dto';
-import { showPlan } from './plan.service';
+import { showPlan } from './saved-plans.queries';
 import { planningSettings } from './planning-settings';
 import { findReservations, reservedOf } from './reservations.queries';
 import { named, say } from '../../domain/words/say';

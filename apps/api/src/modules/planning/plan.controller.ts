@@ -11,6 +11,7 @@ import {
 } from '@nestjs/common';
 import { ApiCreatedResponse, ApiOkResponse, ApiProduces, ApiTags } from '@nestjs/swagger';
 import { Books } from '../../platform/idempotency/books.decorator';
+import { type Page, PageOf, PageQuery } from '../../platform/paging/page';
 import { IfMatch } from '../../platform/requests/if-match';
 import { Allow, AllowReaders } from '../access';
 import { WorkshopService } from '../workshop';
@@ -41,6 +42,14 @@ export class PlanController {
   @ApiCreatedResponse({ type: PlanView })
   make(): Promise<PlanView> {
     return this.plans.make();
+  }
+
+  /** An empty list until one was made; `GET /plan` is the newest of them. */
+  @Get('plans')
+  @AllowReaders()
+  @ApiOkResponse({ type: PageOf(PlanView) })
+  list(@Query() query: PageQuery): Promise<Page<PlanView>> {
+    return this.plans.list(query);
   }
 
   @Get('plan')

@@ -8,39 +8,21 @@ import type { Tx } from '../../platform/database/prisma';
 import { Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
 import { noteInJournal } from '../../platform/journal/journal';
-import { orNotFound, orRefuse } from '../../platform/problems';
-import type { PlanContent, PlanView, WayOutView } from './plan.dto';
+import {
+  decodeCursor,
+  limitOf,
+  type Page,
+  pageOf,
+  type PageQuery,
+} from '../../platform/paging/page';
+import { orRefuse } from '../../platform/problems';
+import type { PlanView, WayOutView } from './plan.dto';
 import { planContent, wayOutView } from './plan.view';
 import { loadProblem, type LoadedProblem } from './plan-problem.queries';
 import { PEOPLE } from './planned-recipe';
-import { say } from '../../domain/words/say';
+import { listPlans, showPlan } from './saved-plans.queries';
 
 const MINUTES_PER_HOUR = 60;
-
-/** A stored plan with the batches that were opened from it; the newest when none is named. */
-export const showPlan = async (tx: Tx, id?: string): Promise<PlanView> => {
-  const row = await tx.savedPlan.findFirst({
-    ...(id === undefined ? {} : { where: { id } }),
-    orderBy: [{ at: 'desc' }, { id: 'desc' }],
-    include: { starts: true },
-  });
-  const found = orNotFound(row, 'plan', id ?? say`yet: make one first`);
-  const batches = await tx.batch.findMany({
-    where: { id: { in: found.starts.map(({ batchId }) => batchId) } },
-    select: { id: true, code: true },
-  });
-  const codeOf = new Map(batches.map(({ id: batchId, code }) => [batchId, code]));
-  return {
-    ...(found.result as unknown as PlanContent),
-    id: found.id,
-    madeAt: found.at.toISOString(),
-    started: found.starts.map(({ key, batchId }) => ({
-      key,
-      batchId,
-      batchCode: codeOf.get(batchId) ?? '',
-    })),
-  };
-};
 
 @Injectable()
 export class PlanService {
@@ -74,6 +56,20 @@ export class PlanService {
       });
       return showPlan(tx, id);
     });
+  }
+
+  /** Every plan that was made, the newest first; none is an empty list. */
+  list(query: PageQuery): Promise<Page<PlanView>> {
+    const [after] = decodeCursor(query.after, 1) ?? [];
+    const limit = limitOf(query);
+    return this.transactions.read(async (tx) =>
+      pageOf(
+        await listPlans(tx, limit + 1, after),
+        limit,
+        (plan) => plan,
+        ({ id }) => [id],
+      ),
+    );
   }
 
   get(id?: string): Promise<PlanView> {

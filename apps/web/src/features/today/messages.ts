@@ -11,6 +11,8 @@ export const todayMessages = catalogue('today', {
   orders: ['Orders due', 'Commandes à livrer'],
   nothingInHand: ['Nothing is in hand.', 'Rien n’est en cours.'],
   nothingToStart: ['Nothing has to start today.', 'Rien à commencer aujourd’hui.'],
+  noPlan: ['No plan has been made yet.', 'Aucun planning n’a encore été fait.'],
+  toPlan: ['Plan', 'Planifier'],
   nothingDue: ['No reading is due.', 'Aucun relevé à faire.'],
   nothingHeld: ['Nothing is on hold.', 'Rien n’est bloqué.'],
   nothingExpires: ['Nothing runs out within a week.', 'Rien ne périme d’ici une semaine.'],

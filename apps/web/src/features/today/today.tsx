@@ -1,7 +1,5 @@
 import { Link } from '@tanstack/react-router';
 import { lazy, Suspense, useState } from 'react';
-import { ProblemError } from '../../api/problem';
-import { useRead } from '../../api/use-api';
 import { useList } from '../../api/use-list';
 import { useMay } from '../../app/session';
 import { addDays } from '../../shared/formats/days';
@@ -53,13 +51,18 @@ const InHand = () => {
 const ToStart = () => {
   const t = useMessages(todayMessages);
   const formats = useFormats();
-  const plan = useRead('/api/plan');
+  const plans = useList('/api/plans', { limit: 1 });
   const today = formats.today();
-  if (plan.error instanceof ProblemError) return null;
   return (
     <Section title={t('toStart')}>
-      <Loaded query={plan}>
-        {(data) => {
+      <Loaded query={plans.query}>
+        {([data]) => {
+          if (data === undefined)
+            return (
+              <p className="quiet">
+                {t('noPlan')} <Link to="/out/plan">{t('toPlan')}</Link>
+              </p>
+            );
           const started = new Set(data.started.map(({ key }) => key));
           const due = data.batches.filter((batch) => batch.day <= today && !started.has(batch.key));
           return due.length === 0 ? (

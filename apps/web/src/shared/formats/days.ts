@@ -17,6 +17,13 @@ export const formatWeekday = (locale: string, day: string): string =>
     month: 'short',
   }).format(asUtc(day));
 
+/** Name of a day of the week, Monday = 1 … Sunday = 7. */
+export const formatDayOfWeek = (locale: string, day: number): string =>
+  new Intl.DateTimeFormat(locale, { timeZone: 'UTC', weekday: 'long' }).format(
+    // The first of January 2024 was a Monday.
+    new Date(Date.UTC(2024, 0, day)),
+  );
+
 /** An instant, shown in the workshop's time zone whatever the tablet's own is. */
 export const formatInstant = (locale: string, timeZone: string, instant: string): string =>
   new Intl.DateTimeFormat(locale, {

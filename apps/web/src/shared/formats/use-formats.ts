@@ -1,7 +1,15 @@
 import { createContext, useContext, useMemo } from 'react';
 import { useTranslation } from 'react-i18next';
 import { i18n, localeOf } from '../language/i18n';
-import { dayBegins, dayEnds, formatDay, formatInstant, formatWeekday, todayIn } from './days';
+import {
+  dayBegins,
+  dayEnds,
+  formatDay,
+  formatDayOfWeek,
+  formatInstant,
+  formatWeekday,
+  todayIn,
+} from './days';
 import { formatDecimal, formatMass, formatMoney, formatPercent, parseDecimal } from './numbers';
 
 /** What of the workshop's settings decides how things are written. */
@@ -31,6 +39,7 @@ export const useFormats = () => {
           ? formatMass(locale, text)
           : `${formatDecimal(locale, text, 0)} ${language.language.startsWith('fr') ? 'pce' : unit}`,
       day: (day: string) => formatDay(locale, day.slice(0, 10)),
+      dayOfWeek: (day: number) => formatDayOfWeek(locale, day),
       weekday: (day: string) => formatWeekday(locale, day),
       instant: (instant: string) => formatInstant(locale, timeZone, instant),
       /** A thing's name before what it is: French sets the colon off. */

@@ -10,6 +10,7 @@ export const GoodsInNav = () => {
       pages={[
         { to: '/goods-in', label: t('deliveries') },
         { to: '/goods-in/items', label: t('items') },
+        { to: '/goods-in/buying', label: t('supply') },
       ]}
     />
   );

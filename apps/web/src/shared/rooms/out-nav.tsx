@@ -11,6 +11,8 @@ export const OutNav = () => {
         { to: '/out', label: t('sent') },
         { to: '/out/orders', label: t('orders') },
         { to: '/out/plan', label: t('plan') },
+        { to: '/out/forecast', label: t('forecast') },
+        { to: '/out/plan/settings', label: t('planRules') },
       ]}
     />
   );
