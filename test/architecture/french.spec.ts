@@ -1,5 +1,7 @@
 import { CATALOGUES, FRENCH } from '@api/domain/words/french';
+import { ELEMENTS, MEASURE_FAMILIES } from '@api/domain/identification/application-identifier-data';
 import { database } from '@api/domain/words/french/database';
+import { gs1Elements } from '@api/domain/words/french/gs1-elements';
 import { words } from '@api/domain/words/french/words';
 import { ALLERGENS, CHOCOLATE_KINDS, LANGUAGES } from '@api/domain/specification';
 import { saidIn } from '../support/said-templates';
@@ -31,7 +33,9 @@ describe('what the service says', () => {
   });
 
   it('has no French wording of what nobody says any more', () => {
-    const sentences = CATALOGUES.filter((one) => one !== words && one !== database);
+    const sentences = CATALOGUES.filter(
+      (one) => one !== words && one !== database && one !== gs1Elements,
+    );
     const unsaid = sentences.flatMap((one) => Object.keys(one).filter((key) => !saidOnce.has(key)));
     expect(unsaid).toEqual([]);
     const unknown = Object.keys(words).filter(
@@ -43,6 +47,11 @@ describe('what the service says', () => {
     expect(unknown).toEqual([]);
     const untold = Object.keys(database).filter((text) => !migrations.includes(text.slice(1, -1)));
     expect(untold).toEqual([]);
+  });
+
+  it('names each GS1 element in French, and no other', () => {
+    const titles = new Set([...ELEMENTS, ...MEASURE_FAMILIES].map(([, title]) => title));
+    expect([...titles].sort()).toEqual(Object.keys(gs1Elements).sort());
   });
 
   it('puts each value of a sentence into its French wording, once', () => {

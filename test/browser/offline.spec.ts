@@ -1,4 +1,5 @@
 import { openKitchen } from '../support/workshop/kitchen';
+import { accessibilityFaults } from './support/accessibility';
 import type { Device } from './support/browser';
 import { openStory, type Story } from './support/story';
 
@@ -40,6 +41,71 @@ const bookCleaning = async (what: string): Promise<void> => {
   await page.getByRole('dialog').getByRole('button', { name: 'Save' }).click();
   await page.getByRole('dialog').waitFor({ state: 'detached' });
 };
+
+const room = (name: string) =>
+  device.page.getByRole('link', { name: new RegExp(`^${name}`) }).first();
+const title = (name: string) => device.page.getByRole('heading', { level: 1, name, exact: true });
+
+/** Once the worker has what was fetched before it came. */
+const isKept = (): Promise<unknown> =>
+  device.page.waitForFunction(
+    async () => {
+      const kept = await (await caches.open('ballotin-app-1')).keys();
+      const paths = kept.map(({ url }) => new URL(url).pathname);
+      return paths.includes('/') && paths.some((path) => path.includes('/camera-'));
+    },
+    undefined,
+    { timeout: 60_000, polling: 500 },
+  );
+
+describe('a tablet that was opened once with the network, and only on Today', () => {
+  it('opens the bench without it, after a reload too', async () => {
+    const { page, context } = device;
+    await title('Today').waitFor();
+    await isKept();
+    await context.setOffline(true);
+    await page.reload();
+    await title('Today').waitFor();
+    for (const name of ['Goods in', 'Store', 'Kitchen', 'Moulding', 'Packing', 'Out', 'Diary']) {
+      await room(name).click();
+      await page.waitForURL((url) => url.pathname !== '/');
+      await page.getByRole('heading', { level: 1 }).waitFor();
+      expect(await title('This screen is not on this device yet').count()).toBe(0);
+    }
+    await page.getByRole('button', { name: 'Write a cleaning' }).waitFor();
+  });
+
+  it('says of a screen that it never had what is the matter, and goes on from there', async () => {
+    const { page, context } = device;
+    await room('Prices').click();
+    await title('This screen is not on this device yet').waitFor();
+    expect(await accessibilityFaults(page)).toEqual([]);
+    await page.getByRole('link', { name: 'Back to Today' }).click();
+    await title('Today').waitFor();
+    await room('Recipes').click();
+    await title('This screen is not on this device yet').waitFor();
+    await context.setOffline(false);
+    await title('Recipes').waitFor();
+    await room('Prices').click();
+    await title('Prices').waitFor();
+  });
+
+  it('says of what it never saw that nothing can be shown, and shows it later', async () => {
+    const { page, context } = device;
+    await context.setOffline(true);
+    await page.goto('/store/lots/NEVER-SEEN');
+    await page
+      .getByText(/this was never seen on this device/)
+      .first()
+      .waitFor();
+    await context.setOffline(false);
+    await page
+      .getByText(/NEVER-SEEN/)
+      .first()
+      .waitFor();
+    await page.getByText(/this was never seen on this device/).waitFor({ state: 'detached' });
+  });
+});
 
 describe('a tablet that loses the network', () => {
   it('keeps bookings, shows them, survives a reload, and sends each once and in order', async () => {

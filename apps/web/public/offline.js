@@ -43,6 +43,17 @@ self.addEventListener('fetch', (event) => {
   }
 });
 
+// Parts of the app that the browser fetched before this worker stood behind the page.
+const keep = async (paths) => {
+  const cache = await caches.open(APP);
+  for (const path of paths) {
+    if ((await cache.match(path)) !== undefined) continue;
+    const response = await fetch(path);
+    if (response.ok) await cache.put(path, response);
+  }
+};
+
 self.addEventListener('message', (event) => {
+  if (Array.isArray(event.data?.keep)) event.waitUntil(keep(event.data.keep));
   if (event.data === 'forget') event.waitUntil(caches.delete(ANSWERS));
 });

@@ -98,6 +98,10 @@ describe('orders', () => {
 describe('a plan from orders', () => {
   let plan: PlanView;
 
+  it('is an empty list before the first is made', async () => {
+    expect(await read<object>('/plans')).toEqual({ items: [], next: null });
+  });
+
   it('goes back from twelve boxes on Friday week to what to cook, cast and buy', async () => {
     const { code } = await order('12', '2026-12-04', { minimumLifeDays: 14 });
     plan = await makePlan();
@@ -132,11 +136,19 @@ describe('a plan from orders', () => {
 
   it('is kept as it was made, and leaves as a calendar', async () => {
     expect((await read<PlanView>('/plan')).id).toBe(plan.id);
+    const { items } = await read<{ items: PlanView[] }>('/plans?limit=1');
+    expect(items).toEqual([await read<PlanView>('/plan')]);
     const calendar = await service.as.auditor.get(`/plan/${plan.id}/calendar.ics`).expect(200);
     expect(calendar.headers['content-type']).toContain('text/calendar');
     expect(calendar.text).toContain('BEGIN:VCALENDAR');
     expect(calendar.text.match(/BEGIN:VEVENT/g)?.length).toBe(3 + plan.shopping.length);
     expect(calendar.text).toContain('DTSTART;VALUE=DATE:20261204');
+    expect(calendar.text).toMatch(/SUMMARY:Cook .*: .* g/);
+    // A link is opened without the headers of the app, so it names the language itself.
+    const linked = await service.as.auditor.get(`/plan/${plan.id}/calendar.ics?language=fr`);
+    expect(linked.headers['content-language']).toBe('fr');
+    expect(linked.text).toMatch(/SUMMARY:Cuire .* : .* g/);
+    expect(linked.text).not.toMatch(/[\u2068\u2069]/);
   });
 
   it('says to buy from whoever brought it last what nobody wrote terms for', async () => {

@@ -1252,6 +1252,22 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/tempering/curves": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["TemperingController_curves"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/items/{id}/tempering": {
         parameters: {
             query?: never;
@@ -4659,6 +4675,7 @@ export interface components {
         TemperingView: {
             /** Format: uuid */
             itemId: string;
+            itemName: string;
             /** @enum {string} */
             product: "dark" | "milk" | "white" | "coloured_cocoa_butter";
             /** @description The maker’s own curve, which beats the table */
@@ -11597,6 +11614,41 @@ export interface operations {
             };
         };
     };
+    TemperingController_curves: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TemperingView"][];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     TemperingController_get: {
         parameters: {
             query?: never;
@@ -13478,7 +13530,10 @@ export interface operations {
     };
     PlanController_calendar: {
         parameters: {
-            query?: never;
+            query?: {
+                /** @description The reader’s when left out */
+                language?: "en" | "fr";
+            };
             header?: never;
             path: {
                 id: string;

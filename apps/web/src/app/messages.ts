@@ -35,6 +35,12 @@ export const appMessages = catalogue('app', {
   refusedHere_one: ['{{count}} was refused', '{{count}} a été refusée'],
   refusedHere_other: ['{{count}} were refused', '{{count}} ont été refusées'],
   look: ['Look', 'Voir'],
+  notHere: ['This screen is not on this device yet', 'Cet écran n’est pas encore sur cet appareil'],
+  notHereWhy: [
+    'There is no connection, and it was never opened here with one. Come back to it when the connection is there; what you booked is kept.',
+    'Il n’y a pas de connexion, et il n’a jamais été ouvert ici avec elle. Revenez-y quand elle sera là ; vos saisies sont conservées.',
+  ],
+  tryAgain: ['Try again', 'Réessayer'],
   noPage: ['There is no such page', 'Cette page n’existe pas'],
   backToToday: ['Back to Today', 'Retour à Aujourd’hui'],
   menu: ['Menu', 'Menu'],

@@ -13,6 +13,8 @@ const queries: QueryClient = new QueryClient({
       // A refusal stays a refusal; only a lost connection is worth another try.
       retry: (times, error) => !(error instanceof ProblemError) && times < 2,
       networkMode: 'always',
+      // Else this mode would leave out what waits for the connection.
+      refetchOnReconnect: true,
     },
     mutations: { networkMode: 'always' },
   },

@@ -6,14 +6,13 @@ import {
   Link,
   Outlet,
 } from '@tanstack/react-router';
-import type { ComponentType } from 'react';
 import { useMessages } from '../shared/language/catalogue';
 import { Page } from '../shared/kit/page';
+import { type LoadScreen, orLate } from './late-screen';
 import { appMessages } from './messages';
 import { Shell } from './shell';
 
 type Search = Readonly<Record<string, string | undefined>>;
-type Load = () => Promise<{ readonly default: ComponentType }>;
 
 const NoPage = () => {
   const t = useMessages(appMessages);
@@ -32,8 +31,8 @@ const root = createRootRoute({
 
 const shell = createRoute({ getParentRoute: () => root, id: 'shell', component: Shell });
 
-const page = <const P extends string>(path: P, load: Load) =>
-  createRoute({ getParentRoute: () => shell, path, component: lazyRouteComponent(load) });
+const page = <const P extends string>(path: P, load: LoadScreen) =>
+  createRoute({ getParentRoute: () => shell, path, component: lazyRouteComponent(orLate(load)) });
 
 const firstOwner = createRoute({
   getParentRoute: () => root,

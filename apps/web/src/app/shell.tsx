@@ -11,6 +11,7 @@ import { openScansWith } from '../shared/scan/scan-desk';
 import { ScanField } from '../shared/scan/scan-field';
 import { useWedge } from '../shared/scan/use-scans';
 import { ConnectionStrip } from './connection-strip';
+import { useKeptAtHand } from './keep-at-hand';
 import { appMessages } from './messages';
 import { SessionContext, type Session } from './session';
 import './shell.css';
@@ -50,6 +51,7 @@ const Signed = ({ session }: { readonly session: Session }) => {
     staleTime: 60_000,
   });
   useWedge();
+  useKeptAtHand();
   useEffect(() => {
     openScansWith((text) => void navigate({ to: '/found', search: { text } }));
   }, [navigate]);

@@ -5,7 +5,7 @@ import { isWithin } from './character-sets';
 import { checkDigit } from './check-digits';
 import { isCountryNumber, isCurrencyNumber } from './iso-numbers';
 import type { IdentificationRefusal } from './refusals';
-import { anyOf, say, type Sentence } from '../words/say';
+import { anyOf, named, say, type Sentence } from '../words/say';
 
 /** One identifier with its data, as `(10)` and `AB-12`. */
 export interface Element {
@@ -84,7 +84,7 @@ export const checkElement = ({ ai, value }: Element): Result<Element, Identifica
   return wrong === undefined
     ? ok({ ai, value })
     : refuseElement(
-        say`(${ai}) ${value.slice(0, 40)} can't be read as ${identifier.title}: ${wrong}.`,
+        say`(${ai}) ${value.slice(0, 40)} can't be read as ${named(identifier.title)}: ${wrong}.`,
         {
           ai,
           value: value.slice(0, 40),

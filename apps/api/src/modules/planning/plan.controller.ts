@@ -8,16 +8,25 @@ import {
   Post,
   Put,
   Query,
+  Req,
 } from '@nestjs/common';
 import { ApiCreatedResponse, ApiOkResponse, ApiProduces, ApiTags } from '@nestjs/swagger';
+import type { Request } from 'express';
 import { Books } from '../../platform/idempotency/books.decorator';
+import { languageOf } from '../../platform/language/reader-language';
 import { type Page, PageOf, PageQuery } from '../../platform/paging/page';
 import { IfMatch } from '../../platform/requests/if-match';
 import { Allow, AllowReaders } from '../access';
 import { WorkshopService } from '../workshop';
 import { PlanBenchService } from './bench.service';
 import { ForecastsService } from './forecasts.service';
-import { PlanView, StartBatchesDto, StartedBatchesView, WayOutView } from './plan.dto';
+import {
+  CalendarQuery,
+  PlanView,
+  StartBatchesDto,
+  StartedBatchesView,
+  WayOutView,
+} from './plan.dto';
 import { PlanService } from './plan.service';
 import { planCalendar } from './plan-calendar';
 import {
@@ -95,9 +104,13 @@ export class PlanController {
   @ApiProduces('text/calendar')
   @ApiOkResponse({ schema: { type: 'string' } })
   @Header('Content-Type', 'text/calendar; charset=utf-8')
-  async calendar(@Param('id', ParseUUIDPipe) id: string): Promise<string> {
+  async calendar(
+    @Param('id', ParseUUIDPipe) id: string,
+    @Query() { language }: CalendarQuery,
+    @Req() request: Request,
+  ): Promise<string> {
     const { name } = await this.workshop.get();
-    return planCalendar(await this.plans.get(id), name);
+    return planCalendar(await this.plans.get(id), name, language ?? languageOf(request));
   }
 
   @Post('plan/:id/batches')

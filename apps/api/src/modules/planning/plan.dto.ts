@@ -191,6 +191,11 @@ export class PlanView extends PlanContent {
   started: StartedView[];
 }
 
+export class CalendarQuery {
+  @Choice(['en', 'fr'], { optional: true, description: 'The reader’s when left out' })
+  language?: 'en' | 'fr';
+}
+
 export class WayOutView {
   @Choice(['more_moulds', 'longer_days', 'open_closed_day', 'deliver_later', 'send_fewer'])
   kind: string;

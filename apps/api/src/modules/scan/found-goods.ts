@@ -30,8 +30,8 @@ const titleOf = (
   gtin: string | undefined,
   lotCode: string | undefined,
 ): string => {
-  const name = item?.name ?? (gtin === undefined ? 'Goods' : say`Goods with the GTIN ${gtin}`);
-  return lotCode === undefined ? name : `${name}, lot ${lotCode}`;
+  const name = item?.name ?? (gtin === undefined ? say`Goods` : say`Goods with the GTIN ${gtin}`);
+  return lotCode === undefined ? name : say`${name}, lot ${lotCode}`;
 };
 
 /** Lots of the item, or of any item, that came with that supplier's lot code. */

@@ -109,7 +109,7 @@ const dispatch = async (tx: Tx, code: string): Promise<Thing | undefined> => {
   if (found === null) return undefined;
   return {
     id: found.id,
-    title: found.customer?.name ?? 'Counter',
+    title: found.customer?.name ?? say`Counter`,
     wanted: [['open', null], ...(found.customer === null ? [] : [['note', null] as const])],
     lots: { id: { in: found.lines.map(({ lotId }) => lotId) } },
   };

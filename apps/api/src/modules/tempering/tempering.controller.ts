@@ -17,6 +17,14 @@ import { TemperingService } from './tempering.service';
 export class TemperingController {
   constructor(private readonly tempering: TemperingService) {}
 
+  /** Every item that has a curve: empty until one is set. */
+  @Get('tempering/curves')
+  @AllowReaders()
+  @ApiOkResponse({ type: [TemperingView] })
+  curves(): Promise<TemperingView[]> {
+    return this.tempering.curves();
+  }
+
   @Get('items/:id/tempering')
   @AllowReaders()
   @ApiOkResponse({ type: TemperingView })

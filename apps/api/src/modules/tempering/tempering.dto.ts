@@ -71,6 +71,9 @@ export class TemperingView {
   @Id()
   itemId: string;
 
+  @Text()
+  itemName: string;
+
   @Choice(TEMPERED_PRODUCTS)
   product: string;
 

@@ -14,6 +14,7 @@ import { Transactions } from '../../platform/database/transactions';
 import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, RefusalError } from '../../platform/problems';
 import { refuseIfStale } from '../../platform/requests/stale';
+import { itemsWithCurve, type ItemWithSettings } from './items-with-curve.queries';
 import { curveOf, TEMPERING, type CurveInForce } from './stored-curve';
 import {
   TEMPERING_STEPS,
@@ -39,7 +40,11 @@ export class TemperingService {
   ) {}
 
   async get(itemId: string): Promise<TemperingView> {
-    return viewOf(itemId, curveInForce(await this.item(itemId)));
+    return viewOf(await this.item(itemId));
+  }
+
+  async curves(): Promise<TemperingView[]> {
+    return (await itemsWithCurve(this.database.client)).map(viewOf);
   }
 
   async judge(itemId: string, dto: TemperingReadingDto): Promise<TemperingVerdictView> {
@@ -67,7 +72,7 @@ export class TemperingService {
         subjectId: item.name,
         detail: curve,
       });
-      return viewOf(itemId, curveInForce(after));
+      return viewOf(after);
     });
   }
 
@@ -91,22 +96,26 @@ export class TemperingService {
   }
 }
 
-const curveInForce = (item: Item): CurveInForce =>
+const curveInForce = (item: ItemWithSettings): CurveInForce =>
   orNotFound(curveOf(item.settings), 'tempering curve of', item.name);
 
-const viewOf = (itemId: string, { product, isMakers, curve }: CurveInForce): TemperingView => ({
-  itemId,
-  product,
-  isMakers,
-  source: curve.source,
-  checks: TEMPERING_STEPS.filter((step) => step !== 'cool' || curve.cool !== null).map((step) => {
-    const window = temperingLimits(curve, step);
-    const [low, high] = [window.lowC.toFixed(2), window.highC.toFixed(2)];
-    return { step, measure: 'temp_c', low, high };
-  }),
-  warmestFillingC:
-    product === 'coloured_cocoa_butter' ? null : WARMEST_FILLING_C[product].toFixed(2),
-});
+const viewOf = (item: ItemWithSettings): TemperingView => {
+  const { product, isMakers, curve } = curveInForce(item);
+  return {
+    itemId: item.id,
+    itemName: item.name,
+    product,
+    isMakers,
+    source: curve.source,
+    checks: TEMPERING_STEPS.filter((step) => step !== 'cool' || curve.cool !== null).map((step) => {
+      const window = temperingLimits(curve, step);
+      const [low, high] = [window.lowC.toFixed(2), window.highC.toFixed(2)];
+      return { step, measure: 'temp_c', low, high };
+    }),
+    warmestFillingC:
+      product === 'coloured_cocoa_butter' ? null : WARMEST_FILLING_C[product].toFixed(2),
+  };
+};
 
 /** A maker's curve has its windows the right way round; half a curve is a slip. */
 const checkCurve = (dto: TemperingCurveDto): void => {

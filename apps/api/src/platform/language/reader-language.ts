@@ -1,8 +1,13 @@
 import type { Request, Response } from 'express';
 import { READER_LANGUAGES, type ReaderLanguage } from '../../domain/words/in-language';
 
-/** What the reader asked for with Accept-Language; English when that is none that we speak. */
+/**
+ * What the reader asked for: `?language=` of a link, which a browser opens without the headers of the
+ * app, else Accept-Language. English when that is none that we speak.
+ */
 export const languageOf = (request: Request): ReaderLanguage => {
+  const linked = READER_LANGUAGES.find((language) => language === request.query['language']);
+  if (linked !== undefined) return linked;
   const accepted = request.acceptsLanguages([...READER_LANGUAGES]);
   return READER_LANGUAGES.find((language) => language === accepted) ?? 'en';
 };

@@ -8,6 +8,7 @@ import { useMay } from '../../app/session';
 import { useParam } from '../../app/use-address';
 import { compareExact } from '../../shared/formats/exact';
 import { useFormats } from '../../shared/formats/use-formats';
+import { InfusionPlan } from '../../shared/infusions/infusion-plan';
 import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
 import { Loaded } from '../../shared/kit/loaded';
@@ -69,6 +70,14 @@ const Waiting = ({ batch }: { readonly batch: Batch }) => {
   );
 };
 
+/** Only while it is cooked is there something to plan. */
+const PlannedInfusion = ({ batch }: { readonly batch: Batch }) =>
+  batch.kind === 'cook' && batch.state === 'open' ? (
+    <InfusionPlan
+      lines={batch.lines.map((line) => ({ ...line, quantity: line.plannedQuantity }))}
+    />
+  ) : null;
+
 const Bench = ({ batch }: { readonly batch: Batch }) => {
   const t = useMessages(batchMessages);
   const kit = useMessages(kitMessages);
@@ -116,6 +125,7 @@ const Bench = ({ batch }: { readonly batch: Batch }) => {
           />
         </Section>
       )}
+      <PlannedInfusion batch={batch} />
       {batch.kind === 'cast' && (
         <BatchTrays
           batch={batch}

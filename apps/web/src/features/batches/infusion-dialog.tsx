@@ -2,9 +2,9 @@ import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { api, must } from '../../api/client';
 import type { components } from '../../api/schema';
-import { useRead } from '../../api/use-api';
 import { compareExact } from '../../shared/formats/exact';
 import { useFormats } from '../../shared/formats/use-formats';
+import { RetentionGuide } from '../../shared/infusions/retention-guide';
 import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
 import { DecimalField } from '../../shared/kit/decimal-field';
@@ -60,30 +60,6 @@ const Result = ({ weighed }: { readonly weighed: Weighed }) => {
       <p>{t('what')}</p>
       <Caution>{weighed.caution}</Caution>
     </div>
-  );
-};
-
-const Guide = () => {
-  const t = useMessages(infusionMessages);
-  const formats = useFormats();
-  const guide = useRead('/api/infusions/retention').data;
-  if (guide === undefined) return null;
-  return (
-    <details>
-      <summary className="why-mark">{t('guide')}</summary>
-      <ul>
-        {guide.items.map((row) => (
-          <li key={row.what}>
-            {t('guideRange', {
-              what: row.what,
-              low: formats.number(row.low),
-              high: formats.number(row.high),
-            })}{' '}
-            <span className="quiet">{row.source}</span>
-          </li>
-        ))}
-      </ul>
-    </details>
   );
 };
 
@@ -144,7 +120,7 @@ export const InfusionDialog = (props: { readonly batch: Batch; readonly onClose:
               onChange={put(`${name}Grams`)}
             />
           ))}
-          <Guide />
+          <RetentionGuide />
           {isWhole(weights) && (
             <Loaded query={weighed}>{(data) => <Result weighed={data} />}</Loaded>
           )}

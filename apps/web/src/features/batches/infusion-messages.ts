@@ -26,7 +26,5 @@ export const infusionMessages = catalogue('infusions', {
     'Enregistrés : l’évaporation, le liquide retenu et les solides filtrés.',
   ],
   label: ['Infusion of {{batch}}: {{kind}} {{mass}}', 'Infusion de {{batch}} : {{kind}} {{mass}}'],
-  guide: ['Usual retention', 'Rétentions usuelles'],
-  guideRange: ['{{what}}: {{low}} to {{high}} g per g', '{{what}} : {{low}} à {{high}} g par g'],
   first: ['Write the three weighings first.', 'Notez d’abord les trois pesées.'],
 });

@@ -13,6 +13,8 @@ import { Page, Section, State } from '../../shared/kit/page';
 import { PaperLink } from '../../shared/kit/paper-link';
 import { CleaningDialog, PlaceReadingDialog } from '../../shared/readings/reading-dialogs';
 import { diaryMessages } from '../../shared/readings/messages';
+import { RoomCheckDialog } from '../../shared/readings/room-check';
+import { roomCheckMessages } from '../../shared/readings/room-messages';
 import { PlaceCurve } from './place-curves';
 import { ReadingsDue } from '../../shared/readings/readings-due';
 
@@ -58,11 +60,12 @@ const DayEntries = ({ day }: { readonly day: Day }) => {
 
 const Diary = () => {
   const t = useMessages(diaryMessages);
+  const room = useMessages(roomCheckMessages);
   const formats = useFormats();
   const may = useMay('maker', 'seller');
   const [to, setTo] = useState(formats.today());
   const [from, setFrom] = useState(addDays(formats.today(), -6));
-  const [open, setOpen] = useState<{ placeId: string } | 'clean'>();
+  const [open, setOpen] = useState<{ placeId: string } | 'clean' | 'room'>();
   const close = (): void => setOpen(undefined);
   const range = from !== '' && to !== '';
   const diary = useRead(
@@ -77,6 +80,9 @@ const Diary = () => {
       actions={
         <>
           <PaperLink href={`/api/diary.pdf?from=${from}&to=${to}`}>{t('pdf')}</PaperLink>
+          <Button variant="default" onClick={() => setOpen('room')}>
+            {room('open')}
+          </Button>
           {may && (
             <>
               <Button variant="default" onClick={() => setOpen('clean')}>
@@ -113,6 +119,7 @@ const Diary = () => {
         }
       </Loaded>
       {open === 'clean' && <CleaningDialog onClose={close} />}
+      {open === 'room' && <RoomCheckDialog onClose={close} />}
       {typeof open === 'object' && <PlaceReadingDialog placeId={open.placeId} onClose={close} />}
     </Page>
   );

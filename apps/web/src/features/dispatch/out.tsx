@@ -81,7 +81,7 @@ const Sent = ({ onReturn }: { readonly onReturn: ((dispatch: Dispatch) => void) 
                 cell: (row) => (
                   <span className="row">
                     {row.customerId !== null && (
-                      <PaperLink href={`/api/dispatches/${row.id}/note.pdf`}>
+                      <PaperLink href={`/api/dispatches/${row.id}/note.pdf`} leaves>
                         {t('deliveryNote')}
                       </PaperLink>
                     )}

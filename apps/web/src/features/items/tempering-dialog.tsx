@@ -7,7 +7,7 @@ import { useMessages } from '../../shared/language/catalogue';
 import { DecimalField } from '../../shared/kit/decimal-field';
 import { EditDialog } from '../../shared/kit/edit-dialog';
 import { OneOf, TextField } from '../../shared/kit/fields';
-import { temperingMessages } from './tempering-messages';
+import { temperingMessages } from '../../shared/readings/tempering-messages';
 
 type Curve = components['schemas']['TemperingView'];
 type Body = components['schemas']['TemperingCurveDto'];

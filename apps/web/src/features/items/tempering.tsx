@@ -1,8 +1,5 @@
 import { Button } from '@mantine/core';
-import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
-import { api, must } from '../../api/client';
-import { ProblemError } from '../../api/problem';
 import type { components } from '../../api/schema';
 import { useRead } from '../../api/use-api';
 import { useMay } from '../../app/session';
@@ -12,13 +9,12 @@ import { DataTable } from '../../shared/kit/data-table';
 import { DecimalField } from '../../shared/kit/decimal-field';
 import { OneOf } from '../../shared/kit/fields';
 import { Loaded } from '../../shared/kit/loaded';
-import { Section, State } from '../../shared/kit/page';
-import { useSettled } from '../../shared/kit/use-settled';
+import { Section } from '../../shared/kit/page';
+import { type TemperingStep, TemperingVerdict } from '../../shared/readings/tempering-verdict';
 import { TemperingDialog } from './tempering-dialog';
-import { temperingMessages } from './tempering-messages';
+import { temperingMessages } from '../../shared/readings/tempering-messages';
 
 type Curve = components['schemas']['TemperingView'];
-type Step = components['schemas']['TemperingReadingDto']['step'];
 
 const Windows = ({ curve }: { readonly curve: Curve }) => {
   const t = useMessages(temperingMessages);
@@ -57,43 +53,21 @@ const Windows = ({ curve }: { readonly curve: Curve }) => {
 
 const Judge = ({ curve }: { readonly curve: Curve }) => {
   const t = useMessages(temperingMessages);
-  const [step, setStep] = useState<Step>('work');
+  const [step, setStep] = useState<TemperingStep>('work');
   const [tempC, setTempC] = useState('');
-  const settled = useSettled(tempC);
-  const verdict = useQuery({
-    queryKey: ['/api/items/{id}/tempering/verdict', curve, step, settled],
-    enabled: settled !== '' && settled === tempC,
-    queryFn: ({ signal }) =>
-      must(
-        api.POST('/api/items/{id}/tempering/verdict', {
-          params: { path: { id: curve.itemId } },
-          body: { step, tempC: settled },
-          signal,
-        }),
-      ),
-  });
   return (
     <div className="stack">
       <h3>{t('judge')}</h3>
       <OneOf
         label={t('step')}
         value={step}
-        onChange={(next) => setStep(next as Step)}
+        onChange={(next) => setStep(next as TemperingStep)}
         choices={curve.checks.map((check) => ({ value: check.step, label: t(check.step) }))}
       />
       <div className="narrow">
         <DecimalField label={t('reading')} unit="°C" value={tempC} onChange={setTempC} />
       </div>
-      {tempC !== '' && (
-        <Loaded query={verdict}>
-          {(data) => (
-            <p role="status">
-              <State tone={data.verdict === 'in' ? 'good' : 'warn'}>{t(data.verdict)}</State>{' '}
-              {data.advice} <span className="quiet">{data.source}</span>
-            </p>
-          )}
-        </Loaded>
-      )}
+      <TemperingVerdict itemId={curve.itemId} step={step} tempC={tempC} />
     </div>
   );
 };
@@ -103,9 +77,8 @@ export const Tempering = ({ item }: { readonly item: components['schemas']['Item
   const t = useMessages(temperingMessages);
   const may = useMay('maker');
   const [open, setOpen] = useState(false);
-  const curve = useRead('/api/items/{id}/tempering', { params: { path: { id: item.id } } });
-  const none = curve.error instanceof ProblemError && curve.error.problem.status === 404;
-  const known = none ? undefined : curve.data;
+  const curves = useRead('/api/tempering/curves');
+  const known = curves.data?.find(({ itemId }) => itemId === item.id);
   return (
     <Section
       title={t('title')}
@@ -117,18 +90,18 @@ export const Tempering = ({ item }: { readonly item: components['schemas']['Item
         )
       }
     >
-      {none ? (
-        <p className="quiet">{t('none')}</p>
-      ) : (
-        <Loaded query={curve}>
-          {(data) => (
+      <Loaded query={curves}>
+        {() =>
+          known === undefined ? (
+            <p className="quiet">{t('none')}</p>
+          ) : (
             <>
-              <Windows curve={data} />
-              <Judge curve={data} />
+              <Windows curve={known} />
+              <Judge curve={known} />
             </>
-          )}
-        </Loaded>
-      )}
+          )
+        }
+      </Loaded>
       {open && <TemperingDialog item={item} curve={known} onClose={() => setOpen(false)} />}
     </Section>
   );

@@ -33,7 +33,9 @@ export const LabelRuns = ({ code }: { readonly code: string }) => {
                     <span className="quiet">
                       {run.market}, {run.languages.join(' ')} · {run.printedBy}
                     </span>
-                    <PaperLink href={fileOf(run.id)}>{t('again')}</PaperLink>
+                    <PaperLink href={fileOf(run.id)} leaves>
+                      {t('again')}
+                    </PaperLink>
                   </li>
                 ))}
             </ul>

@@ -19,7 +19,9 @@ const Packing = () => {
       lead={t('lead')}
       actions={
         <>
-          <PaperLink href="/api/reports/allergens.pdf">{t('matrix')}</PaperLink>
+          <PaperLink href="/api/reports/allergens.pdf" leaves>
+            {t('matrix')}
+          </PaperLink>
           {may && (
             <Link
               to="/kitchen/new"

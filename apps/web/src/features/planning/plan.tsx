@@ -6,9 +6,10 @@ import { useBooking } from '../../api/use-api';
 import { useList } from '../../api/use-list';
 import { useMay } from '../../app/session';
 import { useFormats } from '../../shared/formats/use-formats';
-import { useMessages } from '../../shared/language/catalogue';
+import { useLanguage, useMessages } from '../../shared/language/catalogue';
 import { Loaded } from '../../shared/kit/loaded';
 import { Page, Section, State } from '../../shared/kit/page';
+import { inScreenLanguage } from '../../shared/kit/paper-link';
 import { ProblemNotice } from '../../shared/kit/problem-notice';
 import { OutNav } from '../../shared/rooms/out-nav';
 import { planMessages } from './messages';
@@ -46,6 +47,7 @@ const PlanPage = () => {
   const formats = useFormats();
   const mayPlan = useMay('maker', 'seller');
   const mayStart = useMay('maker');
+  const language = useLanguage();
   const book = useBooking();
   const plans = useList('/api/plans', { limit: 1 });
   const [error, setError] = useState<unknown>();
@@ -85,7 +87,11 @@ const PlanPage = () => {
               {plan.shortfalls.length > 0 && <WaysOut />}
               <Section
                 title={t('calendar')}
-                actions={<a href={`/api/plan/${plan.id}/calendar.ics`}>{t('ics')}</a>}
+                actions={
+                  <a href={inScreenLanguage(`/api/plan/${plan.id}/calendar.ics`, language)}>
+                    {t('ics')}
+                  </a>
+                }
               >
                 <PlanCalendar
                   plan={plan}

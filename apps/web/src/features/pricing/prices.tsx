@@ -17,7 +17,11 @@ const Prices = () => {
     <Page
       title={t('title')}
       lead={t('lead')}
-      actions={<PaperLink href={`/api/prices/list.pdf?list=${list}`}>{t('pdf')}</PaperLink>}
+      actions={
+        <PaperLink href={`/api/prices/list.pdf?list=${list}`} leaves>
+          {t('pdf')}
+        </PaperLink>
+      }
     >
       <div className="section no-print">
         <OneOf

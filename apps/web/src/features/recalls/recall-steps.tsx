@@ -27,8 +27,12 @@ const Papers = ({ recall }: { readonly recall: Recall }) => {
   return (
     <div className="row">
       <PaperLink href={`${base}/list.pdf`}>{t('list')}</PaperLink>
-      <PaperLink href={`${base}/letters.pdf`}>{t('letters')}</PaperLink>
-      <PaperLink href={`${base}/notice.pdf`}>{t('notice')}</PaperLink>
+      <PaperLink href={`${base}/letters.pdf`} leaves>
+        {t('letters')}
+      </PaperLink>
+      <PaperLink href={`${base}/notice.pdf`} leaves>
+        {t('notice')}
+      </PaperLink>
       <SaveButton label={t('listCsv')} path={`${base}/list.csv`} fileName={`${recall.code}.csv`} />
     </div>
   );

@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { useRead } from '../../api/use-api';
 import { useMay } from '../../app/session';
 import { useParam } from '../../app/use-address';
+import { InfusionPlan } from '../../shared/infusions/infusion-plan';
 import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
 import { ChoiceField } from '../../shared/kit/fields';
@@ -102,6 +103,7 @@ const RecipePage = () => {
                 versionId={version.id}
                 itemKind={data.kind}
               />
+              <InfusionPlan key={`infusion-${version.id}`} lines={version.lines} />
               <CompareVersions key={`compare-${version.id}`} version={version} versions={all} />
             </>
           )}

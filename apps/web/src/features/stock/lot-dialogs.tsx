@@ -8,6 +8,7 @@ import { DecimalField } from '../../shared/kit/decimal-field';
 import { EditDialog } from '../../shared/kit/edit-dialog';
 import { OneOf, TextField } from '../../shared/kit/fields';
 import { PlacePicker } from '../../shared/pickers/party-pickers';
+import { RoomCheckHere } from '../../shared/readings/room-check-here';
 import { stockMessages } from '../../shared/lots/messages';
 
 type Lot = components['schemas']['LotView'];
@@ -103,7 +104,10 @@ export const MoveDialog = ({ lot, onClose }: Props) => {
       }
     >
       {(errors) => (
-        <PlacePicker value={placeId} onChange={setPlaceId} error={errors['placeId']} required />
+        <>
+          <PlacePicker value={placeId} onChange={setPlaceId} error={errors['placeId']} required />
+          <RoomCheckHere />
+        </>
       )}
     </EditDialog>
   );

@@ -8,6 +8,7 @@ import { useMessages } from '../../shared/language/catalogue';
 import { EditDialog } from '../../shared/kit/edit-dialog';
 import { DayField } from '../../shared/kit/fields';
 import { Caution } from '../../shared/kit/page';
+import { RoomCheckHere } from '../../shared/readings/room-check-here';
 import { freezerMessages } from './freezer-messages';
 
 type Lot = components['schemas']['LotView'];
@@ -49,6 +50,7 @@ const FreezerDialog = (props: {
             error={errors['on']}
             required
           />
+          {way === 'thaw' && <RoomCheckHere />}
         </>
       )}
     </EditDialog>

@@ -1,5 +1,7 @@
+import { Button } from '@mantine/core';
 import type { UseQueryResult } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
+import { UnreachableError } from '../../api/problem';
 import { useMessages } from '../language/catalogue';
 import { kitMessages } from './messages';
 import { ProblemNotice } from './problem-notice';
@@ -20,6 +22,16 @@ export const Loaded = <T,>({ query, children }: Props<T>) => {
         )}
         {children(query.data)}
       </>
+    );
+  }
+  if (query.isError && query.error instanceof UnreachableError) {
+    return (
+      <div className="problem problem-soft" role="status">
+        <p>{t('neverSeen')}</p>
+        <Button variant="default" onClick={() => void query.refetch()}>
+          {t('tryAgain')}
+        </Button>
+      </div>
     );
   }
   if (query.isError) {

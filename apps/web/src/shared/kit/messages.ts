@@ -11,6 +11,10 @@ export const kitMessages = catalogue('kit', {
     'The service can’t be reached. What you see may be old; bookings wait on this device.',
     'Le service est injoignable. L’affichage peut dater ; les saisies attendent sur cet appareil.',
   ],
+  neverSeen: [
+    'There is no connection, and this was never seen on this device. It comes as soon as the connection is back; bookings wait here.',
+    'Il n’y a pas de connexion, et ceci n’a jamais été vu sur cet appareil. Cela viendra avec la connexion ; les saisies attendent ici.',
+  ],
   unexpected: ['Something went wrong in this app.', 'Une erreur est survenue dans l’application.'],
   reload: ['Reload the page', 'Recharger la page'],
   more: ['Show more', 'Afficher plus'],

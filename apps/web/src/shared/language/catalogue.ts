@@ -39,6 +39,9 @@ export const useMessages = <K extends string>(from: Catalogue<K>): Translate<K> 
     t(key, { ...values, ns: from.name, keySeparator: false, nsSeparator: false });
 };
 
+/** The language of the screen, for links that a browser opens without the app's headers. */
+export const useLanguage = (): string => useTranslation(undefined, { i18n }).i18n.language;
+
 /** The message of a word that came from the service, or the word itself when it is new to the app. */
 export const useWords = <K extends string>(from: Catalogue<K>): ((word: string) => string) => {
   const t = useMessages(from);

@@ -9,6 +9,7 @@ import { costs } from './costs';
 import { database } from './database';
 import { fields } from './fields';
 import { goodsOutAndQuantity } from './goods-out-and-quantity';
+import { gs1Elements } from './gs1-elements';
 import { importsAndLabels } from './imports-and-labels';
 import { labels } from './labels';
 import { lotsAndRecalls } from './lots-and-recalls';
@@ -16,6 +17,7 @@ import { making } from './making';
 import { organisms } from './organisms';
 import { papers } from './papers';
 import { partsOfSentences } from './parts-of-sentences';
+import { planCalendar } from './plan-calendar';
 import { problemTitles } from './problem-titles';
 import { recipesAndPrices } from './recipes-and-prices';
 import { requests } from './requests';
@@ -41,6 +43,7 @@ export const CATALOGUES = [
   database,
   fields,
   goodsOutAndQuantity,
+  gs1Elements,
   importsAndLabels,
   labels,
   lotsAndRecalls,
@@ -48,6 +51,7 @@ export const CATALOGUES = [
   organisms,
   papers,
   partsOfSentences,
+  planCalendar,
   problemTitles,
   recipesAndPrices,
   requests,

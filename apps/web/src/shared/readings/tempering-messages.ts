@@ -1,4 +1,4 @@
-import { catalogue } from '../../shared/language/catalogue';
+import { catalogue } from '../language/catalogue';
 
 export const temperingMessages = catalogue('tempering', {
   title: ['Tempering', 'Tempérage'],
@@ -30,6 +30,10 @@ export const temperingMessages = catalogue('tempering', {
   highest: ['{{step}}, highest', '{{step}}, maximum'],
   source: ['Where they come from', 'D’où elles viennent'],
   judge: ['What does a reading mean?', 'Que signifie un relevé ?'],
+  which: ['Chocolate', 'Chocolat'],
+  whatFor: ['What the thermometer is in', 'Ce que mesure le thermomètre'],
+  otherThing: ['something else', 'autre chose'],
+  asStep: ['{{step}}: {{item}}', '{{step}} : {{item}}'],
   reading: ['Temperature', 'Température'],
   in: ['within its window', 'dans sa plage'],
   low: ['too cold', 'trop froid'],
