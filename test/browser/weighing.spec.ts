@@ -95,6 +95,70 @@ describe('a maker with a scale and a thermometer', () => {
     expect(await accessibilityFaults(page)).toEqual([]);
   });
 
+  step('plans the infusion before anything is weighed', async () => {
+    const { page } = story;
+    await page.goto(`/kitchen/batches/${batchId}`);
+    const plan = page.getByRole('region', { name: 'Plan the infusion' });
+    await plan.getByLabel(/^In which liquid/).selectOption({ index: 1 });
+    await plan.getByLabel(/^Liquid \(/).fill('480');
+    await plan.getByLabel(/^Dry solids/).fill('20');
+    await plan.getByLabel(/^Steam/).fill('15');
+    await plan.getByLabel(/^Liquid kept/).fill('2');
+    const told = plan.getByRole('status');
+    await told
+      .getByText(/^40\sg$/)
+      .first()
+      .waitFor();
+    await told.getByText(/^55\sg$/).waitFor();
+    expect(await accessibilityFaults(page)).toEqual([]);
+  });
+
+  step('is told at the reading what a temperature means and what to do next', async () => {
+    const { page } = story;
+    await page.getByRole('button', { name: 'Write a reading' }).first().click();
+    await dialog()
+      .getByRole('radio', { name: /^work: / })
+      .check();
+    await dialog()
+      .getByLabel(/^temperature/)
+      .fill('36');
+    await dialog().getByText('too warm').waitFor();
+    await dialog()
+      .getByText(/the temper may be lost/)
+      .waitFor();
+    await dialog()
+      .getByLabel(/^temperature/)
+      .fill('31.5');
+    await dialog().getByText('within its window').waitFor();
+    expect(await accessibilityFaults(page)).toEqual([]);
+    await dialog().getByRole('button', { name: 'Save' }).click();
+    await dialog().waitFor({ state: 'detached' });
+    await page
+      .getByRole('region', { name: 'Readings' })
+      .getByText(/^work: /)
+      .waitFor();
+  });
+
+  step('asks whether chocolate may come out of the cold into this room', async () => {
+    const { page } = story;
+    await page.goto('/diary');
+    await page.getByRole('button', { name: 'Out of the cold?' }).click();
+    const fill = (label: RegExp, value: string) =>
+      dialog().getByRole('textbox', { name: label }).fill(value);
+    await fill(/^The product/, '4');
+    await fill(/^The room’s temperature/, '22');
+    await fill(/^The room’s humidity/, '60');
+    await dialog().getByText('water settles on it').waitFor();
+    await dialog()
+      .getByText(/until it is warmer than 13\.9 °C/)
+      .waitFor();
+    await fill(/^The product/, '18');
+    await dialog().getByText('stays dry').waitFor();
+    await fill(/^The room’s humidity/, '160');
+    await dialog().getByText('Humidity is between 1 and 100 per cent.').waitFor();
+    expect(await accessibilityFaults(page)).toEqual([]);
+  });
+
   step('weighs packs; the verdict says whether the e-mark may be printed', async () => {
     const { page } = story;
     await page.goto(`/packing/labels/${boxLot}`);

@@ -147,7 +147,7 @@ describe('a plan from orders', () => {
     // A link is opened without the headers of the app, so it names the language itself.
     const linked = await service.as.auditor.get(`/plan/${plan.id}/calendar.ics?language=fr`);
     expect(linked.headers['content-language']).toBe('fr');
-    expect(linked.text).toMatch(/SUMMARY:Cuire .* : .* g/);
+    expect(linked.text).toMatch(/SUMMARY:Cuire .*\s: .*\sg/);
     expect(linked.text).not.toMatch(/[\u2068\u2069]/);
   });
 

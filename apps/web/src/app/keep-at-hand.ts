@@ -37,14 +37,13 @@ const idle = (): Promise<void> =>
     else setTimeout(resolve, 200);
   });
 
-/** Whether the worker that answers without a connection came only after this page. */
-const workerOfPage = async (): Promise<{ readonly late: boolean }> => {
+/** Waits until the worker that answers without a connection stands behind this page. */
+const workerIsThere = async (): Promise<void> => {
   const { serviceWorker } = navigator;
-  if (serviceWorker.controller !== null) return { late: false };
+  if (serviceWorker.controller !== null) return;
   await new Promise((resolve) => {
     serviceWorker.addEventListener('controllerchange', resolve, { once: true });
   });
-  return { late: true };
 };
 
 /** What the browser has fetched of the app itself, the worker's doing or not. */
@@ -67,7 +66,7 @@ export const useKeptAtHand = (): void => {
   useEffect(() => {
     if (!('serviceWorker' in navigator) || !import.meta.env.PROD) return;
     const keep = async (): Promise<void> => {
-      const { late } = await workerOfPage();
+      await workerIsThere();
       for (const place of BENCH) {
         await idle();
         await router.preloadRoute(place);
@@ -76,8 +75,8 @@ export const useKeptAtHand = (): void => {
         await idle();
         await part();
       }
+      if ((await caches.match('/api/session')) === undefined) await queries.invalidateQueries();
       navigator.serviceWorker.controller?.postMessage({ keep: fetchedOfApp() });
-      if (late) await queries.invalidateQueries();
     };
     // Whatever fails here is tried again at the next visit; nothing on screen hangs on it.
     void keep().catch(() => undefined);

@@ -44,6 +44,7 @@ export const labelMessages = catalogue('labels', {
     'This is the very file that printing puts on record today.',
     'C’est le fichier même que l’impression enregistrera aujourd’hui.',
   ],
+  draw: ['Draw the labels', 'Tracer les étiquettes'],
   drawing: ['Being drawn …', 'En cours de tracé…'],
   noPreview: [
     'There is nothing to see while something keeps the label back.',

@@ -1,9 +1,11 @@
-import { useQuery } from '@tanstack/react-query';
+import { Button } from '@mantine/core';
+import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
 import { api, must } from '../../api/client';
 import { problemCode, ProblemError } from '../../api/problem';
 import type { components } from '../../api/schema';
 import { useMessages } from '../../shared/language/catalogue';
+import { Working } from '../../shared/kit/long-work';
 import { Section } from '../../shared/kit/page';
 import { ProblemNotice } from '../../shared/kit/problem-notice';
 import { labelMessages } from './messages';
@@ -24,11 +26,12 @@ const useSettled = (wishes: Wishes): Wishes => {
 };
 
 /** The address of the drawn file in this browser. */
-const draw = async (code: string, wishes: Wishes): Promise<string> => {
+const draw = async (code: string, wishes: Wishes, signal: AbortSignal): Promise<string> => {
   const file = await must(
     api.POST('/api/lots/{code}/label-previews', {
       params: { path: { code } },
       body: wishes,
+      signal,
       parseAs: 'blob',
     }) as Promise<{ data?: Blob; error?: unknown; response: Response }>,
   );
@@ -42,10 +45,11 @@ const isKeptBack = (error: unknown): boolean =>
 /** The very PDF that printing puts on record today, drawn anew for every wish; nothing is kept. */
 export const Preview = ({ code, wishes }: { readonly code: string; readonly wishes: Wishes }) => {
   const t = useMessages(labelMessages);
+  const queries = useQueryClient();
   const settled = useSettled(wishes);
   const preview = useQuery({
     queryKey: ['label-preview', code, settled],
-    queryFn: () => draw(code, settled),
+    queryFn: ({ signal }) => draw(code, settled, signal),
     enabled: settled.copies >= 1,
     retry: false,
     gcTime: 0,
@@ -68,9 +72,21 @@ export const Preview = ({ code, wishes }: { readonly code: string; readonly wish
         )
       }
     >
-      <p role="status" className="quiet">
-        {preview.isFetching ? t('drawing') : preview.isError ? t('noPreview') : t('previewLead')}
-      </p>
+      {preview.isFetching ? (
+        <Working
+          label={t('drawing')}
+          onCancel={() => void queries.cancelQueries({ queryKey: ['label-preview', code] })}
+        />
+      ) : (
+        <p role="status" className="quiet">
+          {preview.isError ? t('noPreview') : t('previewLead')}
+        </p>
+      )}
+      {preview.isPending && !preview.isFetching && settled.copies >= 1 && (
+        <Button variant="default" onClick={() => void preview.refetch()}>
+          {t('draw')}
+        </Button>
+      )}
       {!isKeptBack(preview.error) && <ProblemNotice error={preview.error} />}
       {address !== undefined && !preview.isError && (
         <object

@@ -104,6 +104,6 @@ export const planMessages = catalogue('planning', {
   send_fewer: ['Send what there is', 'Envoyer ce qu’il y a'],
   ics: ['Calendar file', 'Fichier calendrier'],
   nothing: ['Nothing is to be bought for this.', 'Rien à acheter pour cela.'],
-  planLabel: ['A new plan', 'Un nouveau planning'],
+  planning: ['The plan is being made…', 'Le planning se fait…'],
   orderLabel: ['Order for {{day}}', 'Commande pour le {{day}}'],
 });

@@ -1,6 +1,7 @@
 import { Button } from '@mantine/core';
+import { useQueryClient } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
-import { useState } from 'react';
+import { api, must } from '../../api/client';
 import type { components } from '../../api/schema';
 import { useBooking } from '../../api/use-api';
 import { useList } from '../../api/use-list';
@@ -8,6 +9,7 @@ import { useMay } from '../../app/session';
 import { useFormats } from '../../shared/formats/use-formats';
 import { useLanguage, useMessages } from '../../shared/language/catalogue';
 import { Loaded } from '../../shared/kit/loaded';
+import { useStoppable, Working } from '../../shared/kit/long-work';
 import { Page, Section, State } from '../../shared/kit/page';
 import { inScreenLanguage } from '../../shared/kit/paper-link';
 import { ProblemNotice } from '../../shared/kit/problem-notice';
@@ -50,13 +52,18 @@ const PlanPage = () => {
   const language = useLanguage();
   const book = useBooking();
   const plans = useList('/api/plans', { limit: 1 });
-  const [error, setError] = useState<unknown>();
+  const queries = useQueryClient();
+  const { working, error, setError, run, cancel } = useStoppable();
   const act = (work: Promise<unknown>): void => {
     setError(undefined);
     work.catch(setError);
   };
+  // Not through the queue: a plan that is made hours later, when the network is back, is of no use.
   const make = () =>
-    book({ path: '/api/plan', body: undefined, label: t('planLabel'), lane: 'plan' });
+    run(async (signal) => {
+      await must(api.POST('/api/plan', { signal }));
+      await queries.invalidateQueries();
+    });
   const start = (plan: Plan, batch: Plan['batches'][number]) =>
     book({
       path: '/api/plan/{id}/batches',
@@ -69,9 +76,10 @@ const PlanPage = () => {
     <Page
       title={t('plan')}
       lead={t('planLead')}
-      actions={mayPlan && <Button onClick={() => act(make())}>{t('make')}</Button>}
+      actions={mayPlan && !working && <Button onClick={() => void make()}>{t('make')}</Button>}
     >
       <OutNav />
+      {working && <Working label={t('planning')} onCancel={cancel} />}
       <ProblemNotice error={error} />
       <Loaded query={plans.query}>
         {([plan]) =>

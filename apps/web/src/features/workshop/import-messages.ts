@@ -18,6 +18,7 @@ export const importMessages = catalogue('imports', {
   save: ['Save {{register}} as CSV', 'Enregistrer en CSV : {{register}}'],
   second: ['2. Try a file', '2. Essayer un fichier'],
   file: ['CSV file', 'Fichier CSV'],
+  writing: ['Writing…', 'Écriture…'],
   trying: ['Trying the file…', 'Essai du fichier…'],
   third: ['3. Write it', '3. L’écrire'],
   lines: ['Lines', 'Lignes'],

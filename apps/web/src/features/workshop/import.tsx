@@ -1,5 +1,5 @@
 import { Button } from '@mantine/core';
-import { useId, useState } from 'react';
+import { useId, useRef, useState } from 'react';
 import { api, must } from '../../api/client';
 import type { components } from '../../api/schema';
 import { useChange } from '../../api/use-api';
@@ -7,7 +7,7 @@ import { useMay } from '../../app/session';
 import { useMessages } from '../../shared/language/catalogue';
 import { DataTable } from '../../shared/kit/data-table';
 import { OneOf } from '../../shared/kit/fields';
-import { SaveButton } from '../../shared/kit/long-work';
+import { SaveButton, Working } from '../../shared/kit/long-work';
 import { Caution, Fact, Facts, Page, Section, State } from '../../shared/kit/page';
 import { ProblemNotice } from '../../shared/kit/problem-notice';
 import { csvText } from './csv-file';
@@ -22,6 +22,7 @@ type Register = (typeof REGISTERS)[number];
 interface Sent {
   readonly csv: string;
   readonly dryRun: boolean;
+  readonly signal?: AbortSignal;
 }
 
 const Verdict = ({ report }: { readonly report: Report }) => {
@@ -89,16 +90,30 @@ const TakeIn = ({ register }: { readonly register: Register }) => {
   const t = useMessages(importMessages);
   const fileId = useId();
   const [csv, setCsv] = useState<string>();
-  const sent = useChange((body: Sent) =>
-    must(api.POST('/api/imports/{register}', { params: { path: { register } }, body })),
+  const trial = useRef<AbortController>(undefined);
+  const sent = useChange(({ signal, ...body }: Sent) =>
+    must(
+      api.POST('/api/imports/{register}', {
+        params: { path: { register } },
+        body,
+        ...(signal === undefined ? {} : { signal }),
+      }),
+    ),
   );
+  // Only a trial can be stopped: once lines are being written, they are all written or none.
+  const stop = (): void => {
+    trial.current?.abort();
+    setCsv(undefined);
+    sent.reset();
+  };
   const take = async (file: File | undefined): Promise<void> => {
     sent.reset();
     setCsv(undefined);
     if (file === undefined) return;
     const text = await csvText(file);
     setCsv(text);
-    sent.mutate({ csv: text, dryRun: true });
+    trial.current = new AbortController();
+    sent.mutate({ csv: text, dryRun: true, signal: trial.current.signal });
   };
   const report = sent.data;
   const ready =
@@ -129,9 +144,10 @@ const TakeIn = ({ register }: { readonly register: Register }) => {
             />
           </div>
           {sent.isPending && (
-            <p className="quiet" role="status">
-              {t('trying')}
-            </p>
+            <Working
+              label={sent.variables.dryRun ? t('trying') : t('writing')}
+              {...(sent.variables.dryRun ? { onCancel: stop } : {})}
+            />
           )}
           <ProblemNotice error={sent.error} />
           {report !== undefined && <ReportOf report={report} />}

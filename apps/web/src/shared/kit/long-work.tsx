@@ -29,6 +29,60 @@ const useDownload = (path: string, fileName: string) => {
   return { progress, error, start, cancel: () => stop.current?.abort() };
 };
 
+/** Work that takes a while: a moving bar, what it is, and the way to stop it where it can be. */
+export const Working = (props: {
+  readonly label: string;
+  readonly progress?: Progress;
+  readonly onCancel?: () => void;
+}) => {
+  const { label, progress, onCancel } = props;
+  const t = useMessages(kitMessages);
+  const formats = useFormats();
+  return (
+    <div className="row" role="status">
+      <progress
+        aria-label={label}
+        {...(progress?.totalBytes === undefined
+          ? {}
+          : { value: progress.doneBytes, max: progress.totalBytes })}
+      />
+      <span>
+        {progress === undefined
+          ? label
+          : `${t('working')} ${formats.number(kilobytes(progress.doneBytes))} kB`}
+      </span>
+      {onCancel !== undefined && (
+        <Button variant="default" onClick={onCancel}>
+          {t('cancel')}
+        </Button>
+      )}
+    </div>
+  );
+};
+
+/** Runs work that can be stopped; what was stopped is no fault. */
+export const useStoppable = () => {
+  const stop = useRef<AbortController>(undefined);
+  const [working, setWorking] = useState(false);
+  const [error, setError] = useState<unknown>();
+  useEffect(() => () => stop.current?.abort(), []);
+  const run = async (work: (signal: AbortSignal) => Promise<unknown>): Promise<void> => {
+    const mine = new AbortController();
+    stop.current?.abort();
+    stop.current = mine;
+    setError(undefined);
+    setWorking(true);
+    try {
+      await work(mine.signal);
+    } catch (cause) {
+      if (!mine.signal.aborted) setError(cause);
+    } finally {
+      if (stop.current === mine) setWorking(false);
+    }
+  };
+  return { working, error, setError, run, cancel: () => stop.current?.abort() };
+};
+
 interface Props {
   readonly label: string;
   readonly path: string;
@@ -37,8 +91,6 @@ interface Props {
 
 /** Saves something that takes a while to make: it shows how far it is and can be stopped. */
 export const SaveButton = ({ label, path, fileName }: Props) => {
-  const t = useMessages(kitMessages);
-  const formats = useFormats();
   const { progress, error, start, cancel } = useDownload(path, fileName);
   if (progress === undefined) {
     return (
@@ -50,20 +102,5 @@ export const SaveButton = ({ label, path, fileName }: Props) => {
       </div>
     );
   }
-  return (
-    <div className="row" role="status">
-      <progress
-        aria-label={label}
-        {...(progress.totalBytes === undefined
-          ? {}
-          : { value: progress.doneBytes, max: progress.totalBytes })}
-      />
-      <span>
-        {t('working')} {formats.number(kilobytes(progress.doneBytes))} kB
-      </span>
-      <Button variant="default" onClick={cancel}>
-        {t('cancel')}
-      </Button>
-    </div>
-  );
+  return <Working label={label} progress={progress} onCancel={cancel} />;
 };

@@ -14,8 +14,8 @@ export const roomCheckMessages = catalogue('room-check', {
   wet: ['water settles on it', 'l’eau s’y dépose'],
   dry: ['stays dry', 'reste sec'],
   wetAdvice: [
-    'Leave it closed in its wrapping until it is warmer than {{dew}} °C, then unpack it. Or dry or cool the room.',
-    'Laissez-le fermé dans son emballage jusqu’à ce qu’il dépasse {{dew}} °C, puis déballez. Ou séchez ou refroidissez la pièce.',
+    'Leave it closed in its wrapping until it is warmer than {{dew}} °C, then unpack it. Or dry the room.',
+    'Laissez-le fermé dans son emballage jusqu’à ce qu’il dépasse {{dew}} °C, puis déballez. Ou asséchez l’air de la pièce.',
   ],
   dryAdvice: [
     'It is warmer than the dew point, so no water settles on it in this room.',
