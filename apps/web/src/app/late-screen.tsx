@@ -7,6 +7,8 @@ import { appMessages } from './messages';
 
 export type LoadScreen = () => Promise<{ readonly default: ComponentType }>;
 
+const TRY_EVERY_MS = 2_000;
+
 const serviceAnswers = async (): Promise<boolean> => {
   try {
     // Not a GET, which the worker would answer from what it kept.
@@ -30,11 +32,12 @@ const LateScreen = ({ load }: { readonly load: LoadScreen }) => {
     }
   }, [load]);
   useEffect(() => {
-    const go = (): void => void fetchAgain();
-    if (navigator.onLine) go();
-    window.addEventListener('online', go);
-    return () => window.removeEventListener('online', go);
-  }, [fetchAgain]);
+    // The network says that it is there a little before it carries anything.
+    const timer = setInterval(() => {
+      if (navigator.onLine && Screen === undefined) void fetchAgain();
+    }, TRY_EVERY_MS);
+    return () => clearInterval(timer);
+  }, [fetchAgain, Screen]);
   if (Screen !== undefined) return <Screen />;
   // Some browsers remember that a script could not be fetched until the page is made anew.
   const tryAgain = async (): Promise<void> => {

@@ -1,5 +1,5 @@
 import { MantineProvider } from '@mantine/core';
-import { QueryCache, QueryClient, QueryClientProvider } from '@tanstack/react-query';
+import { onlineManager, QueryCache, QueryClient, QueryClientProvider } from '@tanstack/react-query';
 import { RouterProvider } from '@tanstack/react-router';
 import { ProblemError } from '../api/problem';
 import { cssVariables, theme } from '../shared/kit/theme';
@@ -27,6 +27,9 @@ const queries: QueryClient = new QueryClient({
     },
   }),
 });
+
+// It believes that there is a connection until one is lost; a page may open without.
+onlineManager.setOnline(navigator.onLine);
 
 // What the service told in the language before is asked for again in the new one.
 i18n.on('languageChanged', () => void queries.invalidateQueries());
