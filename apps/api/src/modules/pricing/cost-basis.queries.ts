@@ -88,18 +88,17 @@ const factsOf = (version: StoredRecipe): RecipeFacts => {
   return orRefuse(recipeFacts(item.id, scalableOf(version), labour, item.kind === 'piece'));
 };
 
+interface Known {
+  readonly items: readonly Item[];
+  readonly recipes: readonly StoredRecipe[];
+}
+
 /**
- * @param itemIds what costs are asked of and everything inside it; without, all that there is
+ * @param known what costs are asked of and everything inside it; without, all that there is
  */
-export const loadBasis = async (
-  tx: Tx,
-  day: string,
-  itemIds?: readonly string[],
-): Promise<LoadedBasis> => {
+export const loadBasis = async (tx: Tx, day: string, known?: Known): Promise<LoadedBasis> => {
   const workshop = await loadWorkshop(tx);
-  const items = await tx.item.findMany({
-    where: itemIds === undefined ? {} : { id: { in: [...itemIds] } },
-  });
+  const items = known?.items ?? (await tx.item.findMany());
   const lastPaid = await loadLastPaid(
     tx,
     day,
@@ -110,7 +109,7 @@ export const loadBasis = async (
     const price = priceOfItem(item, lastPaid.get(item.id));
     if (price) prices.set(item.id, price);
   }
-  const versions = await loadNewestRecipes(tx, itemIds);
+  const versions = known?.recipes ?? (await loadNewestRecipes(tx));
   const recipes = new Map(versions.map((version) => [version.recipe.itemId, version]));
   const costs: CostBasis = {
     day,

@@ -8,7 +8,7 @@ import { analysisView } from './analysis.view';
 import { costOfRecipe } from './draft-cost';
 import { loadReadingsOf, measuredFrom } from './measured.queries';
 import { readDraft } from './read-draft';
-import { loadBook } from './recipe-book.queries';
+import { loadBookWithRows } from './recipe-book.queries';
 import { contentOfVersion } from './recipe-content';
 import type { DraftAnalysisDto } from './recipes.dto';
 import { findVersion } from './recipes.repository';
@@ -22,27 +22,26 @@ export class AnalysisService {
     return this.transactions.read(async (tx) => {
       const version = orNotFound(await findVersion(tx, id), 'recipe version', id);
       const content = contentOfVersion(version);
-      const book = await loadBook(
-        tx,
-        content.lines.map((line) => line.itemId),
-      );
+      const itemIds = content.lines.map((line) => line.itemId);
+      const loaded = await loadBookWithRows(tx, itemIds);
       const { timeZone } = await loadWorkshop(tx);
       const measured = await measuredFrom(tx, await loadReadingsOf(tx, [id]), timeZone);
       const { waterActivity: readings, ph } = measured;
-      const analysis = orRefuse(analyseRecipe({ content, book, readings, ph }));
+      const analysis = orRefuse(analyseRecipe({ content, book: loaded.book, readings, ph }));
       const { item } = version.recipe;
       const { labourRole } = version;
-      const cost = await costOfRecipe(tx, this.day(), { ...item, labourRole }, content, book);
+      const cost = await costOfRecipe(tx, this.day(), { ...item, labourRole }, content, loaded);
       return analysisView(analysis, content, cost);
     });
   }
 
   ofDraft(dto: DraftAnalysisDto): Promise<AnalysisView> {
     return this.transactions.read(async (tx) => {
-      const { item, content, book } = await readDraft(tx, dto.itemId, dto.recipe);
+      const { item, content, loaded } = await readDraft(tx, dto.itemId, dto.recipe);
+      const { book } = loaded;
       const analysis = orRefuse(analyseRecipe({ content, book, readings: [], ph: null }));
       const labourRole = dto.recipe.labourRole ?? null;
-      const cost = await costOfRecipe(tx, this.day(), { ...item, labourRole }, content, book);
+      const cost = await costOfRecipe(tx, this.day(), { ...item, labourRole }, content, loaded);
       return analysisView(analysis, content, cost);
     });
   }

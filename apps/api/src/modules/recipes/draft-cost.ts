@@ -5,19 +5,18 @@ import {
   totalCost,
   type CostBasis,
 } from '../../domain/costing';
-import type { RecipeBook, RecipeContent } from '../../domain/recipe';
+import type { RecipeContent } from '../../domain/recipe';
 import type { Refused } from '../../domain/refusals';
 import { ZERO } from '../../domain/units';
+import type { Item } from '../../generated/prisma/client';
 import { moneyText } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { RefusalError } from '../../platform/problems';
 import { loadBasis, USUAL_ROLE } from '../pricing';
 import type { DesignedCostView } from './analysis.dto';
+import type { LoadedBook } from './recipe-book.queries';
 
-interface Costed {
-  readonly id: string;
-  readonly kind: string;
-  readonly unit: string;
+interface Costed extends Item {
   readonly labourRole: string | null;
 }
 
@@ -30,10 +29,10 @@ export const costOfRecipe = async (
   day: string,
   item: Costed,
   content: RecipeContent,
-  book: RecipeBook,
+  { items, recipes: inside }: LoadedBook,
 ): Promise<DesignedCostView> => {
   const per = item.unit === 'pc' ? 'pc' : 'kg';
-  const basis = await basisOrRefusal(tx, day, [item.id, ...book.keys()]);
+  const basis = await basisOrRefusal(tx, day, { items: [...items, item], recipes: inside });
   if ('refusal' in basis) return missing(per, basis.refusal, new Map());
   const labour = [{ role: item.labourRole ?? USUAL_ROLE, minutes: content.labourMinutes ?? ZERO }];
   const scalable = { ...content, cavitiesPerTray: null };
@@ -52,9 +51,13 @@ type Basis =
   | { readonly refusal: Refused };
 
 /** A recipe elsewhere that can't be read must not keep this one from being analysed. */
-const basisOrRefusal = async (tx: Tx, day: string, itemIds: readonly string[]): Promise<Basis> => {
+const basisOrRefusal = async (
+  tx: Tx,
+  day: string,
+  known: Pick<LoadedBook, 'items' | 'recipes'>,
+): Promise<Basis> => {
   try {
-    const { costs, items } = await loadBasis(tx, day, itemIds);
+    const { costs, items } = await loadBasis(tx, day, known);
     return { costs, names: new Map([...items.values()].map((item) => [item.id, item.name])) };
   } catch (error) {
     if (error instanceof RefusalError) return { refusal: error.refusal };

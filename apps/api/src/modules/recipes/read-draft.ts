@@ -1,8 +1,8 @@
-import { refuseCircle, type RecipeBook, type RecipeContent } from '../../domain/recipe';
+import { refuseCircle, type RecipeContent } from '../../domain/recipe';
 import type { Item } from '../../generated/prisma/client';
 import type { Tx } from '../../platform/database/prisma';
 import { orNotFound, orRefuse, RefusalError } from '../../platform/problems';
-import { loadBook } from './recipe-book.queries';
+import { type LoadedBook, loadBookWithRows } from './recipe-book.queries';
 import { contentOfDraft } from './recipe-content';
 import type { RecipeVersionDto } from './recipes.dto';
 import { loadComponents } from './recipes.repository';
@@ -14,7 +14,7 @@ const unfit = (detail: Sentence): RefusalError =>
 export interface ReadDraft {
   readonly item: Item;
   readonly content: RecipeContent;
-  readonly book: RecipeBook;
+  readonly loaded: LoadedBook;
 }
 
 /** Reads a typed recipe with everything that it reaches. @throws RefusalError for a wrong line */
@@ -33,7 +33,7 @@ export const readDraft = async (
   checkLines(content, new Map(parts.map((part) => [part.id, part])));
   const names = new Map([item, ...parts].map((part) => [part.id, part.name]));
   orRefuse(refuseCircle(itemId, componentIds, await loadComponents(tx), names));
-  return { item, content, book: await loadBook(tx, componentIds) };
+  return { item, content, loaded: await loadBookWithRows(tx, componentIds) };
 };
 
 /** Fillings are made by weight, pieces and boxes by the piece, packaging not at all. */

@@ -12,7 +12,7 @@ import {
 import type { Item, Prisma } from '../../generated/prisma/client';
 import { optionalDecimalFromDb } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
-import { loadNewestRecipes } from '../pricing';
+import { loadNewestRecipes, type StoredRecipe } from '../pricing';
 import { genericKeyOf } from './generic-composition';
 import { contentOfVersion } from './recipe-content';
 
@@ -79,21 +79,42 @@ const bookItem = (
   };
 };
 
-/** Every item that these reach through the newest versions of their recipes, level by level. */
-export const loadBook = async (tx: Tx, itemIds: readonly string[]): Promise<RecipeBook> => {
-  const book = new Map<string, BookItem>();
-  let level = [...new Set(itemIds)];
-  while (level.length > 0) {
-    const items = await tx.item.findMany({ where: { id: { in: level } } });
-    const versions = await loadNewestRecipes(tx, level);
-    const recipes = new Map(versions.map((row) => [row.recipe.itemId, contentOfVersion(row)]));
-    const specifications = await newestSpecifications(tx, level);
-    for (const item of items) {
-      const recipe = recipes.get(item.id) ?? null;
-      book.set(item.id, bookItem(item, specifications.get(item.id), recipe));
-    }
-    const next = [...recipes.values()].flatMap((recipe) => recipe.lines.map((line) => line.itemId));
-    level = [...new Set(next)].filter((id) => !book.has(id));
-  }
-  return book;
+/** Ids of these items and of every one that they reach through the newest versions of their recipes. */
+const reachedFrom = async (tx: Tx, itemIds: readonly string[]): Promise<string[]> => {
+  const rows = await tx.$queryRaw<{ id: string }[]>`
+    WITH RECURSIVE inside AS (
+      SELECT unnest(${[...itemIds]}::uuid[]) AS id
+      UNION
+      SELECT line.component_id FROM inside
+      CROSS JOIN LATERAL (
+        SELECT version.id FROM recipe JOIN recipe_version version ON version.recipe_id = recipe.id
+        WHERE recipe.item_id = inside.id ORDER BY version.number DESC LIMIT 1
+      ) newest
+      JOIN recipe_line line ON line.version_id = newest.id
+    )
+    SELECT id FROM inside`;
+  return rows.map(({ id }) => id);
 };
+
+/** A recipe book with the rows that it was read from. */
+export interface LoadedBook {
+  readonly book: RecipeBook;
+  readonly items: readonly Item[];
+  readonly recipes: readonly StoredRecipe[];
+}
+
+/** Every item that these reach through the newest versions of their recipes, these included. */
+export const loadBookWithRows = async (tx: Tx, itemIds: readonly string[]): Promise<LoadedBook> => {
+  const ids = await reachedFrom(tx, itemIds);
+  const items = await tx.item.findMany({ where: { id: { in: ids } } });
+  const recipes = await loadNewestRecipes(tx, ids);
+  const specifications = await newestSpecifications(tx, ids);
+  const contents = new Map(recipes.map((row) => [row.recipe.itemId, contentOfVersion(row)]));
+  const entries = items.map((item) =>
+    bookItem(item, specifications.get(item.id), contents.get(item.id) ?? null),
+  );
+  return { book: new Map(entries.map((entry) => [entry.id, entry])), items, recipes };
+};
+
+export const loadBook = async (tx: Tx, itemIds: readonly string[]): Promise<RecipeBook> =>
+  (await loadBookWithRows(tx, itemIds)).book;

@@ -90,8 +90,8 @@ export class RecipesService {
   }
 
   private async accept(tx: Tx, itemId: string, dto: RecipeVersionDto): Promise<string | null> {
-    const { content, book } = await readDraft(tx, itemId, dto);
-    const yieldG = orRefuse(acceptRecipe({ content, book, readings: [], ph: null }));
+    const { content, loaded } = await readDraft(tx, itemId, dto);
+    const yieldG = orRefuse(acceptRecipe({ content, book: loaded.book, readings: [], ph: null }));
     return yieldG === null ? null : decimalToDb(yieldG);
   }
 
