@@ -39,6 +39,15 @@ export const stepChecks = (steps: unknown): StepCheck[] =>
     });
   });
 
+/** The check point that a reading is of; without one it has no limits. */
+export const checkPointOf = (
+  checks: readonly StepCheck[],
+  reading: { readonly measure: string; readonly step?: string | undefined },
+): Pick<StepCheck, 'low' | 'high'> & { readonly step: string | null } =>
+  checks.find(
+    ({ step, measure }) => measure === reading.measure && (reading.step ?? step) === step,
+  ) ?? { step: reading.step ?? null, low: null, high: null };
+
 export const judge = (
   value: Decimal,
   limits: { readonly low: Decimal | null; readonly high: Decimal | null },

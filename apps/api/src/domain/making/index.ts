@@ -16,6 +16,7 @@ export {
   checksDue,
   judge,
   standingDeviations,
+  checkPointOf,
   stepChecks,
   type StepCheck,
   type TakenReading,

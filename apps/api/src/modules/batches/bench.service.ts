@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { checkMouldUse, judge, type StepCheck } from '../../domain/making';
+import { checkMouldUse, checkPointOf, judge } from '../../domain/making';
 import { Decimal } from '../../domain/units';
 import { type By, Transactions } from '../../platform/database/transactions';
 import type { Tx } from '../../platform/database/prisma';
@@ -18,14 +18,6 @@ import { deviationInWords, loadChecks } from './readings.queries';
 import { lossView, mouldUseView, readingView } from './batch-parts';
 import { say } from '../../domain/words/say';
 
-/** The recipe's check point that a reading is of; without one it has no limits. */
-const checkOf = (checks: readonly StepCheck[], dto: ReadingDto) => {
-  const found = checks.find(
-    ({ step, measure }) => measure === dto.measure && (dto.step ?? step) === step,
-  );
-  return found ?? { step: dto.step ?? null, low: null, high: null };
-};
-
 /** What is booked at the bench between a batch's opening and its end. */
 @Injectable()
 export class BenchService {
@@ -39,7 +31,7 @@ export class BenchService {
     refuseImpossible([{ pointer: '/value', ...dto }]);
     return this.transactions.book(async (tx, by) => {
       const head = await loadBatchHead(tx, by, batchId);
-      const check = checkOf(await loadChecks(tx, head), dto);
+      const check = checkPointOf(await loadChecks(tx, head), dto);
       const verdict = judge(new Decimal(dto.value), check);
       const reading = await tx.reading.create({
         data: {
