@@ -149,7 +149,10 @@ const send = async (
 /** Pieces that stay for next week when the counter has sold the loose ones. */
 const KEPT_PIECES = 6;
 
-/** Saturday at the counter: a few boxes, and nearly all the loose pieces. */
+/** Day of each week of the history, from 0, on which the counter is open. */
+export const COUNTER_DAY = 5;
+
+/** A day at the counter: a few boxes, and nearly all the loose pieces. */
 const sellAtCounter = async (team: Team, data: MasterData): Promise<void> => {
   const lines: Line[] = [
     ['Box of nine, assorted', new Decimal(2)],
@@ -190,7 +193,7 @@ const week = async (
     const counted = lines.map(([item, count]): Line => [item, new Decimal(count)]);
     await send(team, data, customer, counted);
   }
-  calendar.at(first + 5, HOURS.counter);
+  calendar.at(first + COUNTER_DAY, HOURS.counter);
   await sellAtCounter(team, data);
 };
 

@@ -1,4 +1,6 @@
+import { Temporal } from 'temporal-polyfill';
 import type { Calendar, Team } from './demo-client';
+import { COUNTER_DAY } from './history';
 import { INGREDIENTS } from './ingredients';
 import type { MasterData } from './master-data';
 import type { SupplierKey } from './workshop';
@@ -28,6 +30,10 @@ const agreeTerms = async ({ owner }: Team, data: MasterData): Promise<void> => {
   }
 };
 
+/** The weekday on which the history sells at the counter; it moves with the day of the filling. */
+const counterWeekday = (calendar: Calendar): number =>
+  Temporal.PlainDate.from(calendar.dayAfter(0, COUNTER_DAY)).dayOfWeek;
+
 /** How the next weeks are planned: who orders what, a fair to come, and the plan of this morning. */
 export const planAhead = async (
   team: Team,
@@ -46,7 +52,7 @@ export const planAhead = async (
     mouldDays: 2,
     mouldPrice: '24.0000',
     extraHourPrice: '36.0000',
-    counterWeekdays: [6],
+    counterWeekdays: [counterWeekday(calendar)],
     forecastDays: 14,
     seasons: [{ name: 'Winter fair', fromDay: from(7), toDay: from(28), factor: '1.8' }],
   });

@@ -169,7 +169,7 @@ describe('an output that was counted wrongly', () => {
          taken_back_by_id = user_id WHERE code = '${code}'`;
     expect(await database.refusal(takeBack(lotCode))).toBe('BL005');
     const bought = await kitchen.receive(kitchen.couverture, '10');
-    expect(await database.refusal(takeBack(bought))).toBe('23514');
+    expect(await database.refusal(takeBack(bought))).toBe('BL007');
     const waste = `INSERT INTO movement (id, lot_id, quantity, mass_g, cost, kind, reason, at, user_id)
       SELECT gen_random_uuid(), id, -1, -1, 0, 'wasted', 'x', now(), user_id FROM lot
       WHERE code = '${lotCode}'`;

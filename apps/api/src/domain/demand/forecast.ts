@@ -37,7 +37,7 @@ export interface Forecast {
   /** Mean sale of an ordinary open day, seasons taken out. */
   readonly level: Decimal;
   readonly weekdayFactor: ReadonlyMap<number, Decimal>;
-  /** Open days that the forecast rests on. */
+  /** Days that the forecast rests on: of weekdays on which the counter will be open. */
   readonly observedDays: number;
   /** Fewer than four weeks: shown as a guess, because a weekday was seen three times at most. */
   readonly thin: boolean;
@@ -67,11 +67,13 @@ const seasonOf = (seasons: readonly Season[], day: string): Season | undefined =
  * seen takes factor one.
  */
 export const forecastCounter = (basis: ForecastBasis, fromDay: string, days: number): Forecast => {
-  const ordinary = basis.sales.map(({ day, quantity }) => ({
-    weekday: weekdayOf(day),
-    quantity: quantity.dividedBy(seasonOf(basis.seasons, day)?.factor ?? ONE),
-  }));
   const weekdays = [...new Set(basis.openWeekdays)];
+  const ordinary = basis.sales
+    .map(({ day, quantity }) => ({
+      weekday: weekdayOf(day),
+      quantity: quantity.dividedBy(seasonOf(basis.seasons, day)?.factor ?? ONE),
+    }))
+    .filter(({ weekday }) => weekdays.includes(weekday));
   const meanOf = new Map(
     weekdays.flatMap((weekday): [number, Decimal][] => {
       const own = ordinary.filter((sale) => sale.weekday === weekday);
