@@ -85,6 +85,15 @@ describe('verify', () => {
       `UPDATE tank SET current_lot_id = (SELECT id FROM lot WHERE code = 'G1')`,
       'tank-lot Tank 1',
     ],
+    [
+      'a part that is made by another recipe version than its head',
+      'batch',
+      `code = 'K1'`,
+      `UPDATE batch SET part_of_id = (SELECT id FROM batch other WHERE other.code <> 'K1'
+         AND other.recipe_version_id IS DISTINCT FROM batch.recipe_version_id LIMIT 1)
+       WHERE code = 'K1'`,
+      'parts K1',
+    ],
   ])('names %s', async (_, table, where, change, expected) => {
     const { sql, undo } = kept(table, where, change);
     expect(await planted(sql, undo)).toContain(expected);

@@ -1220,6 +1220,22 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/batches/{id}/parts": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["PartsController_open"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/batches/{id}/readings/{readingId}/withdrawal": {
         parameters: {
             query?: never;
@@ -4443,6 +4459,48 @@ export interface components {
             /** Format: decimal */
             drawnCost: string;
         };
+        BatchPartView: {
+            /** Format: uuid */
+            id: string;
+            code: string;
+            /** @enum {string} */
+            state: "open" | "finished" | "abandoned";
+            /** Format: decimal */
+            plannedQuantity: string | null;
+            /**
+             * Format: decimal
+             * @description Product that came out, without what was taken back
+             */
+            madeQuantity: string;
+            /** @description A lot that it made is on hold */
+            held: boolean;
+        };
+        BatchPartsView: {
+            /**
+             * Format: uuid
+             * @description The batch that the making began with; parts are opened there
+             */
+            headId: string;
+            /** @description Which of the parts this batch is, from 1 */
+            number: number;
+            /**
+             * Format: decimal
+             * @description What they were to make together
+             */
+            plannedQuantity: string | null;
+            /**
+             * Format: decimal
+             * @description What they made together so far
+             */
+            madeQuantity: string;
+            /**
+             * Format: decimal
+             * @description Planned, and no part gives it any more
+             */
+            missingQuantity: string | null;
+            /** @description The head first, then as they were opened */
+            parts: components["schemas"]["BatchPartView"][];
+        };
         BatchView: {
             /** Format: uuid */
             id: string;
@@ -4486,6 +4544,8 @@ export interface components {
             mouldUses: components["schemas"]["MouldUseView"][];
             outputs: components["schemas"]["BatchOutputView"][];
             balance: components["schemas"]["BatchBalanceView"];
+            /** @description The pots or goes of one making; null for a batch that is made in one */
+            parts: components["schemas"]["BatchPartsView"] | null;
             version: number;
         };
         OpenBatchDto: {
@@ -4661,6 +4721,18 @@ export interface components {
         SplitDto: {
             /** @description Boxes that were packed */
             boxes: number;
+        };
+        OpenPartDto: {
+            /**
+             * Format: decimal
+             * @description Grams or good pieces that this pot or go makes, by the item’s unit
+             */
+            plannedQuantity: string;
+            /**
+             * Format: uuid
+             * @description Where the head is, unless it is said
+             */
+            placeId?: string | null;
         };
         TemperingCheckView: {
             /** @enum {string} */
@@ -11504,6 +11576,50 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["SplitView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PartsController_open: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description 8–200 characters, new for each booking; a repeat gets the first answer back. */
+                "Idempotency-Key": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["OpenPartDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BatchView"];
                 };
             };
             401: {

@@ -26,4 +26,5 @@ export { checkCharge, type ChargeLine, type TankToCharge } from './charge';
 export { impossibleReading } from './measures';
 export { checkMouldUse, type Filling, type MouldForUse } from './moulds';
 export type { MakingRefusal } from './refusals';
+export { missingOf, shareOut, type PartOfMaking } from './share-out';
 export { checkTakeBack, type OutputToTakeBack } from './take-back';

@@ -6,6 +6,8 @@ export interface MakingRefusal extends Refused {
     | 'batch-not-open'
     | 'batch-not-finished'
     | 'batch-kind-unfit'
+    | 'part-of-a-part'
+    | 'part-too-large'
     | 'not-in-recipe'
     | 'substitute-not-accepted'
     | 'nothing-drawn'

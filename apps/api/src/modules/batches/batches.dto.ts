@@ -13,6 +13,14 @@ export class BatchQuery extends PageQuery {
   itemId?: string;
 }
 
+export class OpenPartDto {
+  @Quantity({ description: 'Grams or good pieces that this pot or go makes, by the item’s unit' })
+  plannedQuantity: string;
+
+  @Id({ optional: true, nullable: true, description: 'Where the head is, unless it is said' })
+  placeId?: string | null;
+}
+
 export class OpenBatchDto {
   @Id({ description: 'What is to be made; it needs a recipe' })
   itemId: string;

@@ -7,12 +7,14 @@ import { CorrectionsService } from './corrections.service';
 import { DrawsService } from './draws.service';
 import { EndingsController } from './endings.controller';
 import { FinishService } from './finish.service';
+import { PartsController } from './parts.controller';
+import { PartsService } from './parts.service';
 import { SplitService } from './split.service';
 import { WithdrawalsController } from './withdrawals.controller';
 import { WithdrawalsService } from './withdrawals.service';
 
 @Module({
-  controllers: [BatchesController, EndingsController, WithdrawalsController],
+  controllers: [BatchesController, EndingsController, PartsController, WithdrawalsController],
   providers: [
     BatchesService,
     BenchService,
@@ -21,6 +23,7 @@ import { WithdrawalsService } from './withdrawals.service';
     AbandonService,
     CorrectionsService,
     SplitService,
+    PartsService,
     WithdrawalsService,
   ],
   exports: [BatchesService],

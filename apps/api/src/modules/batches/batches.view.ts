@@ -13,6 +13,7 @@ import { BATCH_KINDS, BATCH_STATES } from './batch-choices';
 import { DrawView } from './draw.view';
 import { ReadingView, DueReadingView, MouldUseView, LossView } from './bench.view';
 import { BatchOutputView, BatchLineView, BatchBalanceView } from './output.view';
+import { BatchPartsView } from './parts.view';
 
 export class BatchSummaryView {
   @Id()
@@ -97,6 +98,12 @@ export class BatchView extends BatchSummaryView {
 
   @Nested(() => BatchBalanceView)
   balance: BatchBalanceView;
+
+  @Nested(() => BatchPartsView, {
+    nullable: true,
+    description: 'The pots or goes of one making; null for a batch that is made in one',
+  })
+  parts: BatchPartsView | null;
 
   @Whole()
   version: number;

@@ -17,6 +17,8 @@ import { named, say } from '../../domain/words/say';
 export interface BatchPlan {
   readonly quantity: string | null;
   readonly trays: number | null;
+  /** What the head and its parts were to make together; only in a head that was shared out. */
+  readonly whole?: string;
   /** Scaled lines: what the bench weighs out. */
   readonly lines: readonly {
     readonly itemId: string;
@@ -52,6 +54,13 @@ export const loadVersionToMake = async (tx: Tx, dto: OpenBatchDto): Promise<Vers
   });
   return orNotFound(version, 'recipe for this item', dto.recipeVersionId ?? dto.itemId);
 };
+
+export const loadVersion = async (tx: Tx, id: string): Promise<VersionToMake> =>
+  orNotFound(
+    await tx.recipeVersion.findUnique({ where: { id }, include: included }),
+    'recipe version',
+    id,
+  );
 
 /** @throws RefusalError for packaging, which is bought and never made */
 export const kindOf = (version: VersionToMake): BatchKind => {
@@ -117,5 +126,10 @@ export const planOf = (version: VersionToMake, dto: OpenBatchDto): BatchPlan => 
 /** @param stored the JSON of a batch's `plan` column */
 export const readPlan = (stored: Prisma.JsonValue): BatchPlan => {
   const plan = stored as unknown as Partial<BatchPlan>;
-  return { quantity: plan.quantity ?? null, trays: plan.trays ?? null, lines: plan.lines ?? [] };
+  return {
+    quantity: plan.quantity ?? null,
+    trays: plan.trays ?? null,
+    lines: plan.lines ?? [],
+    ...(plan.whole === undefined ? {} : { whole: plan.whole }),
+  };
 };

@@ -12,6 +12,8 @@ import {
 import type { BatchSummaryView, BatchView } from './batches.view';
 import { linesOf } from './bench-lines';
 import { readPlan } from './open-batch';
+import { loadParts } from './parts.queries';
+import { partsView } from './parts.view';
 import { takenReading } from './readings.queries';
 import { type BatchSummary, wholeIncluded } from './whole-batch';
 
@@ -66,6 +68,7 @@ export const showBatch = async (tx: Tx, id: string, today: string): Promise<Batc
     mouldUses: batch.mouldUses.map(mouldUseView),
     outputs: batch.outputs.map(outputView),
     balance: balanceView(batch),
+    parts: partsView(batch.id, await loadParts(tx, batch.partOfId ?? batch.id)),
     version: batch.version,
   };
 };

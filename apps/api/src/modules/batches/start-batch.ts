@@ -6,15 +6,25 @@ import { noteInJournal } from '../../platform/journal/journal';
 import { nextCode } from '../codes';
 import { refuseSellerUnlessPacking } from './batch-head.queries';
 import type { OpenBatchDto } from './batches.dto';
-import { kindOf, loadVersionToMake, planOf } from './open-batch';
+import { kindOf, loadVersionToMake, planOf, type VersionToMake } from './open-batch';
+
+export interface OpenedBatch {
+  readonly id: string;
+  readonly code: string;
+}
 
 /** Opens a batch in the caller's transaction, so that whatever it was opened for goes with it. */
-export const openBatch = async (
+export const openBatch = async (tx: Tx, by: By, dto: OpenBatchDto): Promise<OpenedBatch> =>
+  openBatchOf(tx, by, await loadVersionToMake(tx, dto), dto);
+
+/** @param partOfId the head of the making that it is a part of */
+export const openBatchOf = async (
   tx: Tx,
   by: By,
+  version: VersionToMake,
   dto: OpenBatchDto,
-): Promise<{ readonly id: string; readonly code: string }> => {
-  const version = await loadVersionToMake(tx, dto);
+  partOfId: string | null = null,
+): Promise<OpenedBatch> => {
   const kind = kindOf(version);
   refuseSellerUnlessPacking(by, kind);
   const plan = planOf(version, dto);
@@ -29,6 +39,7 @@ export const openBatch = async (
       operatorId: by.userId,
       placeId: dto.placeId ?? null,
       plan: plan as unknown as Prisma.InputJsonObject,
+      partOfId,
       openedAt: by.at,
     },
     select: { id: true },

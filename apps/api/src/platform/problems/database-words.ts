@@ -45,6 +45,11 @@ const TELLINGS: readonly Telling[] = [
     (version) => say`Recipe version ${version} has been used and never changes.`,
   ],
   [/^batch (\S+) is closed or fixed$/, (batch) => say`Batch ${batch} is closed or fixed.`],
+  [/^batch (\S+) is itself a part$/, (batch) => say`Batch ${batch} is itself a part.`],
+  [
+    /^a part is made by the recipe version of batch (\S+)$/,
+    (batch) => say`A part is made by the recipe version of batch ${batch}.`,
+  ],
   [
     /^batch (\S+) does not balance: (\S+) g drawn, (\S+) g made, (\S+) g lost$/,
     (batch, drawn, made, lost) =>

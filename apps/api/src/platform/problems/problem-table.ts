@@ -35,6 +35,8 @@ export const problemTable: Readonly<Record<RefusalCode, ProblemShape>> = {
   'batch-not-open': { status: 409, title: say`This batch is closed` },
   'batch-not-finished': { status: 409, title: say`This batch is not finished` },
   'batch-kind-unfit': { status: 422, title: say`Not done in a batch of this kind` },
+  'part-of-a-part': { status: 409, title: say`This batch is itself a part` },
+  'part-too-large': { status: 422, title: say`Not that much is left to share out` },
   'not-in-recipe': { status: 422, title: say`Not in the recipe` },
   'substitute-not-accepted': { status: 409, title: say`Nobody has accepted what changes` },
   'nothing-drawn': { status: 422, title: say`Nothing was drawn` },

@@ -117,6 +117,12 @@ export const batches: Wording = {
     'Le lot {0} a déjà été repris. Rien de plus à rectifier.',
   'Some of lot {0} was used, sent or counted already, so it did come out. Reverse that first, or count the lot as it is now.':
     'Une partie du lot {0} a déjà été utilisée, expédiée ou comptée : il est donc bien sorti. Annulez d’abord cela, ou comptez le lot tel qu’il est.',
+  'Batch {0} is itself a part of a making. Open the new part at its head.':
+    'La fabrication {0} est elle-même une partie d’un ensemble. Ouvrez la nouvelle partie depuis la première.',
+  'Batch {0} is neither cooked nor cast, and only that is made in parts. Open another batch instead.':
+    'La fabrication {0} n’est ni une cuisson ni un moulage ; seuls ceux-ci se font en parties. Ouvrez plutôt une autre fabrication.',
+  'Of what was planned {0} is left to share out, and batch {1} keeps some of it. Plan less than that for the part.':
+    'De ce qui était prévu, il reste {0} à répartir, et la fabrication {1} en garde une part. Prévoyez moins que cela pour la partie.',
   'as lot {0}: {1}': 'comme lot {0} : {1}',
   'This reading is marked as wrong already.': 'Ce relevé est déjà marqué comme faux.',
   'This use of mould {0} was taken back already.':

@@ -21,6 +21,8 @@ export const problemTitles: Wording = {
   'Pieces are whole': 'Les pièces sont entières',
   'A quantity is more than nought': 'Une quantité est supérieure à zéro',
   'This batch is closed': 'Cette fabrication est close',
+  'This batch is itself a part': 'Cette fabrication est elle-même une partie',
+  'Not that much is left to share out': 'Il n’en reste pas tant à répartir',
   'This batch is not finished': 'Cette fabrication n’est pas terminée',
   'Not done in a batch of this kind': 'Ne se fait pas dans une fabrication de cette sorte',
   'Some of it was used already': 'Une partie a déjà servi',

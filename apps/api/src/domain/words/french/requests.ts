@@ -84,6 +84,9 @@ export const requests: Wording = {
   'The scope of recall case {0} is frozen.': 'Le périmètre du rappel {0} est figé.',
   'Recipe version {0} has been used and never changes.':
     'La version de recette {0} a été utilisée et ne change plus.',
+  'Batch {0} is itself a part.': 'La fabrication {0} est elle-même une partie.',
+  'A part is made by the recipe version of batch {0}.':
+    'Une partie se fait selon la version de recette de la fabrication {0}.',
   'Batch {0} is closed or fixed.': 'La fabrication {0} est close ou ne change plus.',
   'Batch {0} does not balance: {1} g drawn, {2} g made, {3} g lost.':
     'Le bilan de la fabrication {0} n’est pas juste : {1} g prélevés, {2} g faits, {3} g perdus.',

@@ -1,0 +1,68 @@
+import { missingOf } from '../../domain/making';
+import { sum } from '../../domain/units';
+import { quantityText } from '../../platform/database/decimals';
+import { Choice, Flag, Id, ListOf, Quantity, Text, Whole } from '../../platform/dto';
+import { BATCH_STATES } from './batch-choices';
+import type { StoredPart } from './parts.queries';
+
+export class BatchPartView {
+  @Id()
+  id: string;
+
+  @Text()
+  code: string;
+
+  @Choice(BATCH_STATES)
+  state: string;
+
+  @Quantity({ nullable: true })
+  plannedQuantity: string | null;
+
+  @Quantity({ description: 'Product that came out, without what was taken back' })
+  madeQuantity: string;
+
+  @Flag({ description: 'A lot that it made is on hold' })
+  held: boolean;
+}
+
+export class BatchPartsView {
+  @Id({ description: 'The batch that the making began with; parts are opened there' })
+  headId: string;
+
+  @Whole({ description: 'Which of the parts this batch is, from 1' })
+  number: number;
+
+  @Quantity({ nullable: true, description: 'What they were to make together' })
+  plannedQuantity: string | null;
+
+  @Quantity({ description: 'What they made together so far' })
+  madeQuantity: string;
+
+  @Quantity({ nullable: true, description: 'Planned, and no part gives it any more' })
+  missingQuantity: string | null;
+
+  @ListOf(() => BatchPartView, { description: 'The head first, then as they were opened' })
+  parts: BatchPartView[];
+}
+
+/** @returns null for a batch that is made in one */
+export const partsView = (batchId: string, parts: readonly StoredPart[]): BatchPartsView | null => {
+  const [head, ...others] = parts;
+  if (head === undefined || others.length === 0) return null;
+  const { whole } = head;
+  return {
+    headId: head.id,
+    number: parts.findIndex(({ id }) => id === batchId) + 1,
+    plannedQuantity: whole === null ? null : quantityText(whole),
+    madeQuantity: quantityText(sum(parts.map(({ made }) => made))),
+    missingQuantity: whole === null ? null : quantityText(missingOf(whole, parts)),
+    parts: parts.map(({ id, code, state, planned, made, held }) => ({
+      id,
+      code,
+      state,
+      plannedQuantity: planned === null ? null : quantityText(planned),
+      madeQuantity: quantityText(made),
+      held,
+    })),
+  };
+};
