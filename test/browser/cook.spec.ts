@@ -1,3 +1,4 @@
+import { BenchHands } from '../support/workshop/bench';
 import { type Kitchen, openKitchen } from '../support/workshop/kitchen';
 import { accessibilityFaults } from './support/accessibility';
 import { isPdf, openStory, scan, step, type Story } from './support/story';
@@ -134,4 +135,37 @@ describe('a maker in the kitchen', () => {
       await page.getByText('this one rules').waitFor();
     },
   );
+
+  step('cooks a large filling in two pots, and sees what they give together', async () => {
+    const { page, service } = story;
+    const hands = new BenchHands(service);
+    const head = await hands.open(kitchen.ganache, { plannedQuantity: '1000' });
+    await page.goto(`/kitchen/batches/${head.id}`);
+    await page.getByRole('button', { name: 'Cook another part' }).click();
+    const dialog = page.getByRole('dialog');
+    await dialog.getByText('The first part has 1 kg planned.').waitFor();
+    await dialog.getByLabel(/^How much in this part/).fill('1000');
+    await dialog.getByRole('button', { name: 'Start' }).click();
+    await dialog
+      .getByRole('alert')
+      .getByText(/^Of what was planned/)
+      .waitFor();
+    await dialog.getByLabel(/^How much in this part/).fill('400');
+    expect(await accessibilityFaults(page)).toEqual([]);
+    await dialog.getByRole('button', { name: 'Start' }).click();
+    await dialog.waitFor({ state: 'detached' });
+    const parts = page.getByRole('region', { name: 'Parts of this making' });
+    await parts.getByText('part 2 of 2', { exact: true }).waitFor();
+    const cream = page.getByRole('listitem').filter({ hasText: /^Cream/ });
+    await cream.getByText('of 192 g').waitFor();
+    const id = page.url().split('/').at(-1) ?? '';
+    await hands.draw({ id }, { lotCode: couvertureLot, quantity: '240' }).expect(201);
+    await hands.finish({ id }, { outputs: [{ quantity: '240' }] }).expect(200);
+    await page.reload();
+    await parts.getByRole('link', { name: `part 1 of 2 ${head.code}` }).click();
+    await cream.getByText('of 288 g').waitFor();
+    await parts.getByText('240 g made of 1 kg planned').waitFor();
+    await parts.getByText(/160 g of what was planned comes from no part/).waitFor();
+    expect(await accessibilityFaults(page)).toEqual([]);
+  });
 });

@@ -141,6 +141,79 @@ describe('a maker who finds afterwards that another carton was open', () => {
     expect(await page.getByRole('button', { name: /^Mark as wrong: .*60/ }).count()).toBe(0);
   });
 
+  step(
+    'takes a lot back that was weighed wrongly, and gives what came out a new code',
+    async () => {
+      const { page, service } = story;
+      const batch = await new BenchHands(service).make(
+        kitchen.ganache,
+        [
+          { lotCode: creamLots[1], quantity: '400' },
+          { lotCode: couverture, quantity: '600' },
+        ],
+        { outputs: [{ quantity: '1000' }] },
+      );
+      const wrong = batch.outputs[0]?.lotCode ?? '';
+      await page.goto(`/kitchen/batches/${batch.id}`);
+      await page.getByRole('button', { name: 'Put right' }).click();
+      await dialog().getByLabel(new RegExp(wrong)).check();
+      await dialog()
+        .getByText(/Destroy every label/)
+        .waitFor();
+      await dialog()
+        .getByLabel(/^What came out/)
+        .fill('960');
+      await dialog()
+        .getByLabel(/^Reason/)
+        .fill('the bowl was weighed with it');
+      await dialog().getByRole('button', { name: 'Put right' }).click();
+      await dialog().getByRole('alert').getByText(/40 g/).waitFor();
+      await dialog().getByRole('button', { name: 'Add a loss' }).click();
+      await dialog()
+        .getByLabel(/^Weight/)
+        .fill('40');
+      expect(await accessibilityFaults(page)).toEqual([]);
+      await dialog().getByRole('button', { name: 'Put right' }).click();
+      await dialog().waitFor({ state: 'detached' });
+      const lots = page.getByRole('region', { name: 'Made' }).getByRole('listitem');
+      await lots
+        .filter({ hasText: wrong })
+        .getByText(/taken back: the bowl/)
+        .waitFor();
+      const right = lots.filter({ hasText: '960 g' });
+      expect(await right.count()).toBe(1);
+      expect(await right.getByText(wrong).count()).toBe(0);
+      const lot = await service.as.maker.get(`/lots/${wrong}`).expect(200);
+      expect((lot.body as { onHandQuantity: string }).onHandQuantity).toBe('0.000');
+    },
+  );
+
+  step('marks a tray as wrong that was never filled, which frees it', async () => {
+    const { page, service } = story;
+    const added = await service.as.maker.post('/moulds', { designId: kitchen.designId, count: 1 });
+    const tag = (added.body as { items: { tag: string }[] }).items[0]?.tag ?? '';
+    const cast = await new BenchHands(service).open(kitchen.piece, { plannedTrays: 1 });
+    const use = { mouldTag: tag, cavitiesFilled: 24 };
+    await service.as.maker.post(`/batches/${cast.id}/mould-uses`, use).expect(201);
+    await page.goto(`/kitchen/batches/${cast.id}`);
+    await page.getByRole('button', { name: `Mark as wrong: ${tag}` }).click();
+    await dialog()
+      .getByText(/The tray is free again/)
+      .waitFor();
+    await dialog().getByRole('button', { name: 'Mark as wrong' }).click();
+    await dialog().getByText('Say why').waitFor();
+    await dialog()
+      .getByLabel(/^Reason/)
+      .fill('the tray beside it was filled');
+    expect(await accessibilityFaults(page)).toEqual([]);
+    await dialog().getByRole('button', { name: 'Mark as wrong' }).click();
+    await dialog().waitFor({ state: 'detached' });
+    await page.getByText('taken back: the tray beside it was filled').waitFor();
+    expect(await page.getByRole('button', { name: `Mark as wrong: ${tag}` }).count()).toBe(0);
+    const mould = await service.as.maker.get(`/moulds/${tag}`).expect(200);
+    expect((mould.body as { inBatchCode: string | null }).inBatchCode).toBeNull();
+  });
+
   step('puts the filling into the freezer and takes it out again', async () => {
     const { page } = story;
     await page.goto(`/store/lots/${made}`);

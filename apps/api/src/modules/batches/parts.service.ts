@@ -93,7 +93,7 @@ export class PartsService {
           ...stored,
           ...(rescaled as unknown as Prisma.InputJsonObject),
           whole: quantityText(whole),
-        } as Prisma.InputJsonObject,
+        },
         version: { increment: 1 },
       },
       select: { id: true },

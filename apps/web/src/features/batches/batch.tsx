@@ -23,12 +23,15 @@ import { BatchDraws } from './batch-draws';
 import { BatchLines } from './batch-lines';
 import { BatchLosses } from './batch-losses';
 import { BatchOutputs } from './batch-outputs';
+import { BatchParts } from './batch-parts';
 import { BatchReadings } from './batch-readings';
 import { BatchTrays, TrayDialog } from './batch-trays';
 import { CorrectDialog } from './correct-dialog';
 import { correctMessages } from './correct-messages';
 import { DrawDialog } from './draw-dialog';
 import { FinishDialog } from './finish-dialog';
+import { PartDialog } from './part-dialog';
+import { partsMessages } from './parts-messages';
 import { batchMessages } from '../../shared/batches/messages';
 import { SplitDialog } from './split-dialog';
 import { laneOf, type Batch } from './use-batch-booking';
@@ -37,7 +40,7 @@ type Line = components['schemas']['BatchLineView'];
 type Open =
   | { readonly kind: 'draw'; readonly line: Line | undefined; readonly lot: string | undefined }
   | { readonly kind: 'tray'; readonly tag: string }
-  | { readonly kind: 'finish' | 'abandon' | 'split' | 'correct' };
+  | { readonly kind: 'finish' | 'abandon' | 'split' | 'correct' | 'part' };
 
 /** A scan at the bench: a lot of one of the lines, a tray, or a lot outside the recipe. */
 const openingOf = (batch: Batch, text: string): Open => {
@@ -56,6 +59,10 @@ const finishLook = ({ lines }: Batch): 'filled' | 'default' =>
   )
     ? 'filled'
     : 'default';
+
+/** A making takes another part as long as its first part is open. */
+const takesParts = ({ kind, state, parts }: Batch): boolean =>
+  (kind === 'cook' || kind === 'cast') && (parts?.parts[0]?.state ?? state) === 'open';
 
 const Waiting = ({ batch }: { readonly batch: Batch }) => {
   const t = useMessages(batchMessages);
@@ -78,12 +85,59 @@ const PlannedInfusion = ({ batch }: { readonly batch: Batch }) =>
     />
   ) : null;
 
+/** What goes beyond this pot: another one beside it, or a correction once it is finished. */
+const Beyond = (props: {
+  readonly batch: Batch;
+  readonly onOpen: (kind: 'correct' | 'part') => void;
+}) => {
+  const { batch, onOpen } = props;
+  const correct = useMessages(correctMessages);
+  const parts = useMessages(partsMessages);
+  const maker = useMay('maker');
+  const mayCorrect = maker && batch.state === 'finished';
+  const mayPart = maker && takesParts(batch);
+  if (!mayCorrect && !mayPart) return null;
+  return (
+    <div className="row section no-print">
+      {mayCorrect && (
+        <Button variant="default" onClick={() => onOpen('correct')}>
+          {correct('correct')}
+        </Button>
+      )}
+      {mayPart && (
+        <Button variant="default" onClick={() => onOpen('part')}>
+          {parts(batch.kind === 'cast' ? 'cast' : 'cook')}
+        </Button>
+      )}
+    </div>
+  );
+};
+
+const Opened = (props: {
+  readonly batch: Batch;
+  readonly open: Open;
+  readonly onClose: () => void;
+}) => {
+  const { batch, open, onClose } = props;
+  return (
+    <>
+      {open.kind === 'draw' && (
+        <DrawDialog batch={batch} line={open.line} scannedLot={open.lot} onClose={onClose} />
+      )}
+      {open.kind === 'tray' && <TrayDialog batch={batch} tag={open.tag} onClose={onClose} />}
+      {open.kind === 'abandon' && <AbandonDialog batch={batch} onClose={onClose} />}
+      {open.kind === 'correct' && <CorrectDialog batch={batch} onClose={onClose} />}
+      {open.kind === 'part' && <PartDialog batch={batch} onClose={onClose} />}
+      {open.kind === 'split' && <SplitDialog batch={batch} onClose={onClose} />}
+      {open.kind === 'finish' && <FinishDialog batch={batch} onClose={onClose} />}
+    </>
+  );
+};
+
 const Bench = ({ batch }: { readonly batch: Batch }) => {
   const t = useMessages(batchMessages);
   const kit = useMessages(kitMessages);
   const mayBook = useMay('maker', 'seller') && batch.state === 'open';
-  const mayCorrect = useMay('maker') && batch.state === 'finished';
-  const correct = useMessages(correctMessages);
   const [open, setOpen] = useState<Open>();
   const awake = useWakeLock(batch.state === 'open');
   const take = (text: string): void => setOpen(openingOf(batch, text));
@@ -108,14 +162,9 @@ const Bench = ({ batch }: { readonly batch: Batch }) => {
           {awake && <span className="quiet">{kit('screenOn')}</span>}
         </div>
       )}
-      {mayCorrect && (
-        <div className="row section no-print">
-          <Button variant="default" onClick={() => setOpen({ kind: 'correct' })}>
-            {correct('correct')}
-          </Button>
-        </div>
-      )}
+      <Beyond batch={batch} onOpen={(kind) => setOpen({ kind })} />
       <Waiting batch={batch} />
+      <BatchParts batch={batch} />
       <BatchOutputs batch={batch} />
       {batch.lines.length > 0 && (
         <Section title={t('linesTitle')}>
@@ -135,14 +184,7 @@ const Bench = ({ batch }: { readonly batch: Batch }) => {
       <BatchReadings batch={batch} mayBook={mayBook} />
       <BatchLosses batch={batch} mayBook={mayBook} />
       <BatchDraws batch={batch} mayBook={mayBook} />
-      {open?.kind === 'draw' && (
-        <DrawDialog batch={batch} line={open.line} scannedLot={open.lot} onClose={close} />
-      )}
-      {open?.kind === 'tray' && <TrayDialog batch={batch} tag={open.tag} onClose={close} />}
-      {open?.kind === 'abandon' && <AbandonDialog batch={batch} onClose={close} />}
-      {open?.kind === 'correct' && <CorrectDialog batch={batch} onClose={close} />}
-      {open?.kind === 'split' && <SplitDialog batch={batch} onClose={close} />}
-      {open?.kind === 'finish' && <FinishDialog batch={batch} onClose={close} />}
+      {open !== undefined && <Opened batch={batch} open={open} onClose={close} />}
     </>
   );
 };
@@ -184,7 +226,7 @@ const BatchPage = () => {
             </>
           }
         >
-          <Bench batch={data} />
+          <Bench key={data.id} batch={data} />
         </Page>
       )}
     </Loaded>

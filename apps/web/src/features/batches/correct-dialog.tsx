@@ -6,8 +6,15 @@ import { LongField } from '../../shared/kit/fields';
 import { kitMessages } from '../../shared/kit/messages';
 import { Caution } from '../../shared/kit/page';
 import { RightDraws, RightLosses, toggled, WasWrong } from './correct-fields';
-import { type CorrectForm, correctionBody, isEmpty, nothingCorrected } from './correct-form';
+import {
+  type CorrectForm,
+  correctionBody,
+  isEmpty,
+  nothingCorrected,
+  rightOutput,
+} from './correct-form';
 import { correctMessages } from './correct-messages';
+import { RightOutputs, WrongOutputs } from './correct-outputs';
 import { foreignIn, LotsToAccept, noForeignLots } from './correct-substitutes';
 import { useBatchBooking, type Batch } from './use-batch-booking';
 
@@ -55,6 +62,7 @@ export const CorrectDialog = (props: { readonly batch: Batch; readonly onClose: 
           <>
             <p>{t('lead')}</p>
             <WasWrong {...part} />
+            <WrongOutputs {...part} />
             <h3>{t('right')}</h3>
             <RightDraws {...part} />
             <LotsToAccept
@@ -64,6 +72,7 @@ export const CorrectDialog = (props: { readonly batch: Batch; readonly onClose: 
               }
             />
             <RightLosses {...part} />
+            <RightOutputs {...part} />
             <div className="row">
               <Button
                 variant="default"
@@ -83,6 +92,14 @@ export const CorrectDialog = (props: { readonly batch: Batch; readonly onClose: 
               >
                 {t('addLoss')}
               </Button>
+              {form.outputsBack.length > 0 && (
+                <Button
+                  variant="default"
+                  onClick={() => put({ outputs: [...form.outputs, rightOutput(null)] })}
+                >
+                  {t('addOutput')}
+                </Button>
+              )}
             </div>
             {asked && isEmpty(form) && (
               <p role="alert" className="field-error">

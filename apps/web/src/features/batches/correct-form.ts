@@ -19,11 +19,38 @@ export interface RightLoss {
   readonly mass: string;
 }
 
+export interface RightOutput {
+  readonly key: string;
+  /** The lot that it was asked for, by ticking it; null for one that was added beside. */
+  readonly instead: string | null;
+  readonly role: 'product' | 'rework';
+  /** Of rework; a product is what the recipe makes. */
+  readonly itemId: string;
+  readonly quantity: string;
+  readonly mass: string;
+  readonly placeId: string;
+}
+
+type Output = components['schemas']['BatchOutputView'];
+
+/** The quantity is left to be counted anew: it is the figure that was wrong. */
+export const rightOutput = (wrong: Pick<Output, 'id' | 'role' | 'itemId'> | null): RightOutput => ({
+  key: crypto.randomUUID(),
+  instead: wrong?.id ?? null,
+  role: wrong?.role ?? 'product',
+  itemId: wrong?.role === 'rework' ? wrong.itemId : '',
+  quantity: '',
+  mass: '',
+  placeId: '',
+});
+
 export interface CorrectForm {
   readonly draws: readonly RightDraw[];
   readonly losses: readonly RightLoss[];
   readonly drawsBack: readonly string[];
   readonly lossesBack: readonly string[];
+  readonly outputs: readonly RightOutput[];
+  readonly outputsBack: readonly string[];
   readonly reason: string;
 }
 
@@ -32,11 +59,23 @@ export const nothingCorrected: CorrectForm = {
   losses: [],
   drawsBack: [],
   lossesBack: [],
+  outputs: [],
+  outputsBack: [],
   reason: '',
 };
 
 export const isEmpty = (form: CorrectForm): boolean =>
-  form.draws.length + form.losses.length + form.drawsBack.length + form.lossesBack.length === 0;
+  [form.draws, form.losses, form.drawsBack, form.lossesBack, form.outputs, form.outputsBack].every(
+    ({ length }) => length === 0,
+  );
+
+const outputBody = (output: RightOutput): NonNullable<Correction['outputs']>[number] => ({
+  role: output.role,
+  ...(output.role === 'rework' && output.itemId !== '' ? { itemId: output.itemId } : {}),
+  quantity: output.quantity,
+  ...(output.mass === '' ? {} : { massGrams: output.mass }),
+  ...(output.placeId === '' ? {} : { placeId: output.placeId }),
+});
 
 const rightDraw = (draw: RightDraw, reason: string, foreign: ForeignLots): Draw => {
   const lotCode = draw.lotCode.trim();
@@ -57,4 +96,6 @@ export const correctionBody = (form: CorrectForm, foreign: ForeignLots): Correct
   draws: form.draws.map((draw) => rightDraw(draw, form.reason.trim(), foreign)),
   reversedLossIds: [...form.lossesBack],
   losses: form.losses.map(({ kind, mass }) => ({ kind, massGrams: mass })),
+  reversedOutputIds: [...form.outputsBack],
+  outputs: form.outputs.map(outputBody),
 });
