@@ -83,7 +83,11 @@ describe('a maker who sets up how the workshop plans', () => {
     const { page } = story;
     const week = page.getByRole('group', { name: 'Days on which we work' });
     await week.getByText('Saturday').click();
-    await page.getByLabel(/^Counter sales to plan for/).fill('14');
+    const counter = page.getByRole('group', { name: 'Days on which the counter sells' });
+    for (const day of ['Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday']) {
+      if (!(await counter.getByLabel(day).isChecked())) await counter.getByText(day).click();
+    }
+    await page.getByLabel(/^Counter sales to plan for/).fill('28');
     await page.getByRole('button', { name: 'Add a day' }).click();
     const special = page.getByRole('region', { name: 'Days unlike the others' });
     await special.getByLabel(/^Day/).fill(dayIn(10));
@@ -133,8 +137,6 @@ describe('a maker who sets up how the workshop plans', () => {
     const line = register('Shopping list').getByRole('row').filter({ hasText: 'Cream 35 %' });
     expect(await line.innerText()).toMatch(/\d+ kg \(\d+ packs?\)/);
     await page.getByText(/Hollowbrook Dairy: .*below the minimum order/).waitFor();
-    await page.getByRole('button', { name: 'Table', exact: true }).click();
-    expect((await rowsOf(register('What to make when'))).length).toBeGreaterThan(3);
     expect(await accessibilityFaults(page)).toEqual([]);
   });
 });
