@@ -1,6 +1,7 @@
 import type { RunningService } from '../support/service/test-service';
 import { rowsOf } from './support/demo-facts';
-import { openDemoStory, pick, step, type Story } from './support/story';
+import { makePlan, writeOrder } from './support/planning';
+import { openDemoStory, step, type Story } from './support/story';
 
 jest.setTimeout(300_000);
 
@@ -13,8 +14,6 @@ beforeAll(async () => {
 }, 600_000);
 afterAll(() => story.end());
 
-const dayIn = (days: number): string =>
-  new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);
 const room = (name: string) =>
   story.page
     .getByRole('navigation', { name: 'Out', exact: true })
@@ -22,40 +21,14 @@ const room = (name: string) =>
     .click();
 const register = (name: string) => story.page.getByRole('table', { name, exact: true });
 
-const writeOrder = async (note: string, inDays: number, boxes: string): Promise<void> => {
-  const { page } = story;
-  await page.getByRole('link', { name: /^Out/ }).click();
-  await room('Orders');
-  await page.getByRole('button', { name: 'Write an order' }).click();
-  const dialog = page.getByRole('dialog');
-  await dialog.getByLabel(/^Customer/).selectOption({ label: 'Hotel Tidewater' });
-  await dialog.getByLabel(/^Due/).fill(dayIn(inDays));
-  await pick(dialog, /^What/, BOX);
-  await dialog.getByLabel(/^How many/).fill(boxes);
-  await dialog.getByLabel(/^Note/).fill(note);
-  await dialog.getByRole('button', { name: 'Save' }).click();
-  await dialog.waitFor({ state: 'detached' });
-  await page.getByRole('listitem').filter({ hasText: note }).first().waitFor();
-};
-
-const makePlan = async (): Promise<void> => {
-  const { page } = story;
-  await room('Plan');
-  const before = await page.getByText(/^Made /).allInnerTexts();
-  const answer = page.waitForResponse(
-    (one) => one.url().endsWith('/api/plan') && one.request().method() === 'POST',
-  );
-  await page.getByRole('button', { name: 'Make a new plan' }).click();
-  expect((await answer).ok()).toBe(true);
-  if (before.length === 0) await page.getByText(/^Made /).waitFor();
-};
-
 describe('a maker who plans', () => {
-  step('writes an order for a day', () => writeOrder('for the tea room', 20, '60'));
+  step('writes an order for a day', () =>
+    writeOrder(story, { note: 'for the tea room', inDays: 20, box: BOX, count: '60' }),
+  );
 
   step('has it planned back to what to cook, cast and pack, and when', async () => {
     const { page } = story;
-    await makePlan();
+    await makePlan(story);
     const calendar = page.getByRole('region', { name: 'Calendar' });
     await calendar.getByText('pack', { exact: true }).first().waitFor();
     const steps = await calendar
@@ -87,8 +60,8 @@ describe('a maker who plans', () => {
 
   step('is told of an order that can’t be met, why, and the ways out', async () => {
     const { page } = story;
-    await writeOrder('far too many', 3, '600');
-    await makePlan();
+    await writeOrder(story, { note: 'far too many', inDays: 3, box: BOX, count: '600' });
+    await makePlan(story);
     const short = page.getByRole('region', { name: 'What can’t be met, and why' });
     const line = short.getByRole('listitem').filter({ hasText: BOX });
     await line
@@ -111,7 +84,7 @@ describe('a maker who plans', () => {
     const order = page.getByRole('listitem').filter({ hasText: 'far too many' }).first();
     await order.getByRole('button', { name: 'Cancel the order' }).click();
     await order.getByText('cancelled').waitFor();
-    await makePlan();
+    await makePlan(story);
     await page.getByText('far too many').waitFor({ state: 'detached' });
     await register('Ways out').waitFor({ state: 'detached' });
   });
