@@ -80,11 +80,11 @@ const Diary = () => {
       actions={
         <>
           <PaperLink href={`/api/diary.pdf?from=${from}&to=${to}`}>{t('pdf')}</PaperLink>
-          <Button variant="default" onClick={() => setOpen('room')}>
-            {room('open')}
-          </Button>
           {may && (
             <>
+              <Button variant="default" onClick={() => setOpen('room')}>
+                {room('open')}
+              </Button>
               <Button variant="default" onClick={() => setOpen('clean')}>
                 {t('clean')}
               </Button>
