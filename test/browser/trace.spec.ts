@@ -21,6 +21,13 @@ const heading = (name: string | RegExp) =>
 const picture = () => story.page.getByRole('figure');
 const register = (name: string) => story.page.getByRole('table', { name, exact: true });
 
+/** Long registers show their first rows and give more when they are asked to. */
+const allRowsOf = async (name: string): Promise<void> => {
+  await register(name).locator('tbody tr').first().waitFor();
+  const more = story.page.getByRole('button', { name: 'Show more' });
+  while ((await more.count()) > 0) await more.first().click();
+};
+
 /** Grams of the flows in the river's twin whose end is named so. */
 const gramsTo = async (to: RegExp): Promise<number> => {
   const rows = await rowsOf(picture().getByRole('table'));
@@ -79,6 +86,7 @@ describe('a maker with a box in hand', () => {
     await page.getByRole('link', { name: 'Trace it' }).click();
     await heading(`Trace of ${code}`);
     await page.getByText('Ahead', { exact: true }).click();
+    await allRowsOf('Where it went');
     await register('Where it went').getByRole('link', { name: box }).waitFor();
     await register('Sent out').getByText('Hotel Tidewater').first().waitFor();
     expect(await register('What is behind it').count()).toBe(0);
@@ -94,6 +102,7 @@ describe('a maker who finds fault with a tool', () => {
     const tag = (await chipped.getByRole('cell').first().innerText()).trim();
     await chipped.getByRole('link').click();
     await heading(`Trace of ${tag}`);
+    await allRowsOf('Where it went');
     await register('Where it went').getByText('Box of sixteen, assorted').first().waitFor();
     await register('Sent out').getByText('Restaurant The Heron Ladder').first().waitFor();
   });
@@ -110,6 +119,7 @@ describe('a maker who finds fault with a tool', () => {
     await page.getByLabel(/^From/).fill(ago(13));
     await page.getByLabel(/^Until/).fill(ago(0));
     await page.getByRole('button', { name: 'Trace', exact: true }).click();
+    await allRowsOf('Where it went');
     await register('Where it went').getByText('Dark dome').first().waitFor();
     await page.getByText(/Tank lots are linked until the tank was recorded empty/).waitFor();
   });
