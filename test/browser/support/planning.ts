@@ -1,10 +1,13 @@
+import type { RunningService } from '../../support/service/test-service';
 import { pick, type Story } from './story';
+
+type DemoStory = Story<RunningService>;
 
 export const dayIn = (days: number): string =>
   new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);
 
 /** Goes to a place below Out, from wherever the person stands. */
-const goTo = async ({ page }: Story, name: string): Promise<void> => {
+const goTo = async ({ page }: DemoStory, name: string): Promise<void> => {
   await page.getByRole('link', { name: /^Out/ }).click();
   await page
     .getByRole('navigation', { name: 'Out', exact: true })
@@ -14,7 +17,7 @@ const goTo = async ({ page }: Story, name: string): Promise<void> => {
 
 /** Writes an order of a box in its dialog, and finds it in the list by its note. */
 export const writeOrder = async (
-  story: Story,
+  story: DemoStory,
   order: {
     readonly note: string;
     readonly inDays: number;
@@ -37,7 +40,7 @@ export const writeOrder = async (
 };
 
 /** Makes a new plan and waits until it is the one on screen. @throws Error when it is refused */
-export const makePlan = async (story: Story): Promise<void> => {
+export const makePlan = async (story: DemoStory): Promise<void> => {
   await goTo(story, 'Plan');
   const { page } = story;
   const answer = page.waitForResponse(
