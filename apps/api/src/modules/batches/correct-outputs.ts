@@ -1,6 +1,6 @@
 import { Temporal } from 'temporal-polyfill';
 import { checkTakeBack, settleBatch } from '../../domain/making';
-import { sum } from '../../domain/units';
+import { type Decimal, sum } from '../../domain/units';
 import { say } from '../../domain/words/say';
 import type { Prisma } from '../../generated/prisma/client';
 import { dayFromDb } from '../../platform/database/days';
@@ -29,20 +29,22 @@ const shown = {
 
 type Output = Prisma.LotGetPayload<{ include: typeof shown }>;
 
-const outputsOf = (tx: Tx, batchId: string): Promise<Output[]> =>
-  tx.lot.findMany({ where: { batchId }, include: shown, orderBy: { code: 'asc' } });
-
 /** Σ mass of what a batch made, without what was taken back. */
-export const madeMass = async (tx: Tx, batchId: string) =>
-  sum(
-    (await outputsOf(tx, batchId))
-      .filter(({ takenBackAt }) => takenBackAt === null)
-      .map(({ madeMassG }) => decimalFromDb(madeMassG)),
-  );
+export const madeMass = async (tx: Tx, batchId: string): Promise<Decimal> => {
+  const standing = await tx.lot.findMany({
+    where: { batchId, takenBackAt: null },
+    select: { madeMassG: true },
+  });
+  return sum(standing.map(({ madeMassG }) => decimalFromDb(madeMassG)));
+};
 
 /** The lots that are named; nothing rests on them, and something takes their place. */
 const wrongOutputs = async (tx: Tx, head: BatchHead, dto: CorrectionDto): Promise<Output[]> => {
-  const all = await outputsOf(tx, head.id);
+  const all = await tx.lot.findMany({
+    where: { batchId: head.id },
+    include: shown,
+    orderBy: { code: 'asc' },
+  });
   const wrong = [...new Set(dto.reversedOutputIds ?? [])].map((id) =>
     orNotFound(
       all.find((lot) => lot.id === id),

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { shareOut } from '../../domain/making';
-import { checkQuantity } from '../../domain/stock';
+import { checkQuantity, type StockUnit } from '../../domain/stock';
 import { Decimal } from '../../domain/units';
 import { say } from '../../domain/words/say';
 import type { Prisma } from '../../generated/prisma/client';
@@ -52,7 +52,7 @@ export class PartsService {
       const { item } = version.recipe;
       const unit = item.unit === 'pc' ? 'pc' : 'g';
       const share = orRefuse(checkQuantity(item.name, unit, new Decimal(dto.plannedQuantity)));
-      await this.takeFromHead(tx, head, version, stored.plan, share);
+      await this.takeFromHead(tx, head, version, stored.plan, { share, unit });
       const asked = {
         itemId: item.id,
         plannedQuantity: quantityText(share),
@@ -75,14 +75,13 @@ export class PartsService {
     head: BatchHead,
     version: VersionToMake,
     plan: Prisma.JsonValue,
-    share: Decimal,
+    { share, unit }: { readonly share: Decimal; readonly unit: StockUnit },
   ): Promise<void> {
     const parts = await loadParts(tx, head.id);
     const own = parts[0]?.planned ?? null;
     if (own === null) return;
     const { item } = version.recipe;
     const whole = parts[0]?.whole ?? own;
-    const unit = item.unit === 'pc' ? 'pc' : 'g';
     const kept = orRefuse(shareOut({ batchCode: head.code, unit, whole, own, parts }, share));
     const rescaled = planOf(version, { itemId: item.id, plannedQuantity: quantityText(kept) });
     const stored = typeof plan === 'object' && !Array.isArray(plan) ? plan : {};

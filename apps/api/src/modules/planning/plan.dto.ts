@@ -1,3 +1,4 @@
+import { READER_LANGUAGES, type ReaderLanguage } from '../../domain/words/in-language';
 import {
   Choice,
   Day,
@@ -192,8 +193,8 @@ export class PlanView extends PlanContent {
 }
 
 export class CalendarQuery {
-  @Choice(['en', 'fr'], { optional: true, description: 'The reader’s when left out' })
-  language?: 'en' | 'fr';
+  @Choice(READER_LANGUAGES, { optional: true, description: 'The reader’s when left out' })
+  language?: ReaderLanguage;
 }
 
 export class WayOutView {
