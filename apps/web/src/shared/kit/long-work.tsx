@@ -9,26 +9,6 @@ import { ProblemNotice } from './problem-notice';
 
 const kilobytes = (bytes: number): string => String(Math.round(bytes / 1024));
 
-const useDownload = (path: string, fileName: string) => {
-  const [progress, setProgress] = useState<Progress>();
-  const [error, setError] = useState<unknown>();
-  const stop = useRef<AbortController>(undefined);
-  useEffect(() => () => stop.current?.abort(), []);
-  const start = async (): Promise<void> => {
-    stop.current = new AbortController();
-    setError(undefined);
-    setProgress({ doneBytes: 0 });
-    try {
-      saveBlob(fileName, await fetchBlob(path, { signal: stop.current.signal }, setProgress));
-    } catch (cause) {
-      if (!stop.current.signal.aborted) setError(cause);
-    } finally {
-      setProgress(undefined);
-    }
-  };
-  return { progress, error, start, cancel: () => stop.current?.abort() };
-};
-
 /** Work that takes a while: a moving bar, what it is, and the way to stop it where it can be. */
 export const Working = (props: {
   readonly label: string;
@@ -83,6 +63,17 @@ export const useStoppable = () => {
   return { working, error, setError, run, cancel: () => stop.current?.abort() };
 };
 
+const useDownload = (path: string, fileName: string) => {
+  const { run, ...work } = useStoppable();
+  const [progress, setProgress] = useState<Progress>();
+  const start = (): Promise<void> =>
+    run(async (signal) => {
+      setProgress({ doneBytes: 0 });
+      saveBlob(fileName, await fetchBlob(path, { signal }, setProgress));
+    });
+  return { ...work, progress, start };
+};
+
 interface Props {
   readonly label: string;
   readonly path: string;
@@ -91,8 +82,8 @@ interface Props {
 
 /** Saves something that takes a while to make: it shows how far it is and can be stopped. */
 export const SaveButton = ({ label, path, fileName }: Props) => {
-  const { progress, error, start, cancel } = useDownload(path, fileName);
-  if (progress === undefined) {
+  const { working, progress, error, start, cancel } = useDownload(path, fileName);
+  if (!working || progress === undefined) {
     return (
       <div>
         <Button variant="default" onClick={() => void start()}>
