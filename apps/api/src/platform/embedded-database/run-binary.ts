@@ -9,12 +9,25 @@ export interface BinaryOutcome {
 /** How long the last words of a program that has ended are waited for. */
 const PIPES_MS = process.platform === 'win32' ? 200 : 5_000;
 
+const MIB = 1024 * 1024;
+
+/**
+ * Memory that a query gave back is kept for the next one. Else glibc hands it to the system and asks
+ * for it anew each time, and a walk through the graph of lots takes twice as long.
+ */
+const KEPT_MEMORY = {
+  MALLOC_TRIM_THRESHOLD_: String(32 * MIB),
+  MALLOC_MMAP_THRESHOLD_: String(32 * MIB),
+  MALLOC_TOP_PAD_: String(MIB),
+};
+
 /** A bare environment: nothing of the caller's (PGDATA, PGPORT, LANG ...) reaches the binaries. */
 const environment = (): NodeJS.ProcessEnv => {
   const { PATH, SystemRoot, TEMP, TMP } = process.env;
   return {
     LC_ALL: 'C',
     TZ: 'UTC',
+    ...KEPT_MEMORY,
     ...(PATH !== undefined && { PATH }),
     ...(SystemRoot !== undefined && { SystemRoot }),
     ...(TEMP !== undefined && { TEMP }),
