@@ -167,5 +167,11 @@ describe('a maker in the kitchen', () => {
     await parts.getByText('240 g made of 1 kg planned').waitFor();
     await parts.getByText(/160 g of what was planned comes from no part/).waitFor();
     expect(await accessibilityFaults(page)).toEqual([]);
+    await page.goto('/kitchen');
+    const inHand = page.getByRole('region', { name: 'In hand' }).getByRole('row');
+    await inHand.filter({ hasText: `${head.code} part 1 of 2` }).waitFor();
+    const finished = page.getByRole('region', { name: 'Finished lately' }).getByRole('row');
+    await finished.filter({ hasText: 'part 2 of 2' }).waitFor();
+    expect(await accessibilityFaults(page)).toEqual([]);
   });
 });

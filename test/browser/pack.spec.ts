@@ -90,7 +90,8 @@ describe('a maker who packs', () => {
     await dialog().waitFor({ state: 'detached' });
     await page.goto('/packing');
     const open = page.getByRole('region', { name: 'In hand' }).getByRole('row');
-    await open.filter({ hasText: box }).nth(1).waitFor();
+    await open.filter({ hasText: box }).filter({ hasText: 'part 1 of 2' }).waitFor();
+    await open.filter({ hasText: box }).filter({ hasText: 'part 2 of 2' }).waitFor();
   });
 
   step('finishes one run of boxes as a lot of its own', async () => {

@@ -37,9 +37,9 @@ interface Shown extends BatchBody {
   readonly plannedQuantity: string | null;
   readonly placeId: string | null;
   readonly lines: readonly { readonly plannedQuantity: string }[];
+  readonly part: { readonly number: number; readonly count: number } | null;
   readonly parts: {
     readonly headId: string;
-    readonly number: number;
     readonly plannedQuantity: string | null;
     readonly madeQuantity: string;
     readonly missingQuantity: string | null;
@@ -71,7 +71,8 @@ describe('a filling that is cooked in three pots', () => {
     expect(head.parts).toBeNull();
     second = await opened(head, '300');
     third = await opened(head, '200');
-    expect(second.parts).toMatchObject({ headId: head.id, number: 2 });
+    expect(second.parts).toMatchObject({ headId: head.id });
+    expect(second.part).toEqual({ number: 2, count: 2 });
     expect(second.lines.map((line) => line.plannedQuantity)).toEqual([
       '144.000',
       '6.000',
@@ -80,8 +81,8 @@ describe('a filling that is cooked in three pots', () => {
     const now = await show(head);
     expect(now.plannedQuantity).toBe('500.000');
     expect(now.lines[0]?.plannedQuantity).toBe('240.000');
+    expect(now.part).toEqual({ number: 1, count: 3 });
     expect(now.parts).toMatchObject({
-      number: 1,
       plannedQuantity: '1000.000',
       madeQuantity: '0.000',
       missingQuantity: '0.000',
@@ -90,6 +91,19 @@ describe('a filling that is cooked in three pots', () => {
       [head.id, '500.000'],
       [second.id, '300.000'],
       [third.id, '200.000'],
+    ]);
+  });
+
+  it('says which part each is in the register, and nothing of a batch that is made in one', async () => {
+    const alone = await open('100');
+    const answer = await service.as.auditor.get('/batches?kind=cook&limit=10').expect(200);
+    const { items } = answer.body as { items: Shown[] };
+    const partOf = ({ id }: Shown) => items.find((one) => one.id === id)?.part;
+    expect([head, second, third, alone].map(partOf)).toEqual([
+      { number: 1, count: 3 },
+      { number: 2, count: 3 },
+      { number: 3, count: 3 },
+      null,
     ]);
   });
 
@@ -179,11 +193,13 @@ describe('a part', () => {
     expect((await partOf(head, '0')).status).toBe(422);
     expect((await partOf({ id: randomUUID() }, '10')).status).toBe(404);
     const packing = await bench.open(kitchen.box, { plannedQuantity: '10' });
-    expect((await partOf(packing, '2')).body).toMatchObject({ type: '/problems/batch-kind-unfit' });
+    const boxes = await partOf(packing, '2');
+    expect(boxes.body).toMatchObject({ status: 422, type: '/problems/batch-kind-unfit' });
+    expect((boxes.body as { detail: string }).detail).toContain('Split it there');
     await service.as.maker.post(`/batches/${head.id}/abandon`, { reason: 'no time' }).expect(200);
     const late = await partOf(head, '100');
     expect(late.body).toMatchObject({ status: 409, type: '/problems/batch-not-open' });
-    expect(await show(part)).toMatchObject({ state: 'open', parts: { number: 2 } });
+    expect(await show(part)).toMatchObject({ state: 'open', part: { number: 2 } });
   });
 
   it('is a maker’s to open', async () => {
@@ -238,7 +254,10 @@ describe('the database', () => {
     ).toBe('BL007');
     expect(await database.refusal(insert('X4', head.id, part.id))).toBe('BL007');
     expect(await database.refusal(insert('X5', head.id, closed.id))).toBe('BL007');
-    expect(await database.refusal(insert('X6', packing.id, packing.id))).toBe('23514');
+    expect(await database.refusal(insert('X6', packing.id, packing.id))).toBeUndefined();
+    expect(
+      await database.refusal(['UPDATE batch SET part_of_id = id WHERE id = $1', [head.id]]),
+    ).toBe('BL007');
     expect(
       await database.refusal(['UPDATE batch SET part_of_id = NULL WHERE id = $1', [part.id]]),
     ).toBe('BL007');

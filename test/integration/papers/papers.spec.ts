@@ -105,6 +105,19 @@ describe('papers over HTTP', () => {
     ).toBe(true);
   });
 
+  it('say on a batch sheet which part of a making it is', async () => {
+    const hands = new BenchHands(service);
+    const head = await hands.open(kitchen.ganache, { plannedQuantity: '2000' });
+    const sheet = async (language: string) =>
+      allText(await paper(`/batches/${head.id}/sheet.pdf?language=${language}`));
+    expect(await sheet('en')).not.toContain('Part of a making');
+    await service.as.maker
+      .post(`/batches/${head.id}/parts`, { plannedQuantity: '800' })
+      .expect(201);
+    expect(await sheet('en')).toContain('part 1 of 2');
+    expect(await sheet('fr')).toContain('partie 1 sur 2');
+  });
+
   it('print a delivery note, in French on US Letter when asked', async () => {
     const hands = new BenchHands(service);
     const ganache = await hands.make(

@@ -40,6 +40,7 @@ export const batchSheetView: BatchSheetView = {
   operatorName: 'Maud',
   placeName: 'Kitchen',
   planned: { quantity: '4200.000', unit: 'g' },
+  part: { number: 2, count: 3 },
   lines: [
     ['Whipping cream 35 % fat', 'base', '1450.000', '261125-001K', '2026-12-05', true],
     ['Dark couverture 66 %', 'base', '1810.000', '261103-0047', '2027-09-30', false],

@@ -4277,6 +4277,12 @@ export interface components {
             /** Format: date-time */
             at: string;
         };
+        PlaceInMakingView: {
+            /** @description Which of the parts it is, from 1; the head is the first */
+            number: number;
+            /** @description How many there are, the head included */
+            count: number;
+        };
         BatchSummaryView: {
             /** Format: uuid */
             id: string;
@@ -4296,6 +4302,8 @@ export interface components {
             operatorName: string;
             /** Format: decimal */
             plannedQuantity: string | null;
+            /** @description Which part of its making it is; null for a batch that is made in one */
+            part: components["schemas"]["PlaceInMakingView"] | null;
             /** Format: date-time */
             openedAt: string;
             /** Format: date-time */
@@ -4481,8 +4489,6 @@ export interface components {
              * @description The batch that the making began with; parts are opened there
              */
             headId: string;
-            /** @description Which of the parts this batch is, from 1 */
-            number: number;
             /**
              * Format: decimal
              * @description What they were to make together
@@ -4520,6 +4526,8 @@ export interface components {
             operatorName: string;
             /** Format: decimal */
             plannedQuantity: string | null;
+            /** @description Which part of its making it is; null for a batch that is made in one */
+            part: components["schemas"]["PlaceInMakingView"] | null;
             /** Format: date-time */
             openedAt: string;
             /** Format: date-time */

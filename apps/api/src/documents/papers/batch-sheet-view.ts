@@ -7,6 +7,8 @@ export interface BatchSheetView {
   readonly placeName: string | null;
   /** What is meant to be made. */
   readonly planned: { readonly quantity: string; readonly unit: 'g' | 'pc' } | null;
+  /** Which part of its making it is; null for a batch that is made in one. */
+  readonly part: { readonly number: number; readonly count: number } | null;
   readonly lines: readonly BatchSheetLine[];
   readonly steps: readonly BatchSheetStep[];
   /** Names of the allergens of all lots listed, in the paper's language. */

@@ -62,6 +62,7 @@ export const batchSheet = (view: BatchSheetView, context: PaperContext): Promise
   });
   facts(sheet, [
     ['Code', [{ text: view.code, strong: true }]],
+    ...(view.part === null ? [] : [[words.part, words.partOf(view.part)] as const]),
     [words.opened, instantText(view.openedAt, timeZone, language)],
     [words.operator, view.operatorName],
     ...(view.placeName === null ? [] : [[words.place, view.placeName] as const]),

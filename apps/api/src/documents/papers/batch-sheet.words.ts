@@ -3,6 +3,8 @@ import type { Translated } from '../kit/language';
 interface BatchSheetWords {
   readonly title: string;
   readonly version: (number: number) => string;
+  readonly part: string;
+  readonly partOf: (part: { readonly number: number; readonly count: number }) => string;
   readonly opened: string;
   readonly operator: string;
   readonly place: string;
@@ -32,6 +34,8 @@ export const BATCH_SHEET_WORDS: Translated<BatchSheetWords> = {
   en: {
     title: 'Batch sheet',
     version: (number) => `recipe version ${number}`,
+    part: 'Part of a making',
+    partOf: ({ number, count }) => `part ${number} of ${count}`,
     opened: 'Opened',
     operator: 'By',
     place: 'Place',
@@ -71,6 +75,8 @@ export const BATCH_SHEET_WORDS: Translated<BatchSheetWords> = {
   fr: {
     title: 'Fiche de fabrication',
     version: (number) => `version ${number} de la recette`,
+    part: 'Partie d’un ensemble',
+    partOf: ({ number, count }) => `partie ${number} sur ${count}`,
     opened: 'Ouvert',
     operator: 'Par',
     place: 'Lieu',

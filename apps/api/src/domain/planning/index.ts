@@ -1,3 +1,4 @@
+export { lackingOf, type BatchToFill } from './lacking';
 export { plan, type PlanEffort } from './plan';
 export type {
   BegunBatch,

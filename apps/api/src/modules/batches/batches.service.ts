@@ -4,6 +4,7 @@ import { Transactions } from '../../platform/database/transactions';
 import { decodeCursor, limitOf, type Page, pageOf } from '../../platform/paging/page';
 import type { BatchQuery, OpenBatchDto } from './batches.dto';
 import type { BatchSummaryView, BatchView } from './batches.view';
+import { findPlacesInMakings } from './parts.queries';
 import { openBatch } from './start-batch';
 import { showBatch, summaryView } from './show-batch';
 import { summaryIncluded } from './whole-batch';
@@ -43,7 +44,9 @@ export class BatchesService {
       select: { id: true, name: true },
     });
     const names = new Map(operators.map(({ id, name }) => [id, name]));
-    const view = (row: (typeof rows)[number]) => summaryView(row, names.get(row.operatorId) ?? '');
+    const places = await findPlacesInMakings(tx, rows);
+    const view = (row: (typeof rows)[number]) =>
+      summaryView(row, names.get(row.operatorId) ?? '', places.get(row.id));
     return pageOf(rows, limit, view, (row) => [row.id]);
   }
 

@@ -13,7 +13,7 @@ import { BATCH_KINDS, BATCH_STATES } from './batch-choices';
 import { DrawView } from './draw.view';
 import { ReadingView, DueReadingView, MouldUseView, LossView } from './bench.view';
 import { BatchOutputView, BatchLineView, BatchBalanceView } from './output.view';
-import { BatchPartsView } from './parts.view';
+import { BatchPartsView, PlaceInMakingView } from './parts.view';
 
 export class BatchSummaryView {
   @Id()
@@ -45,6 +45,12 @@ export class BatchSummaryView {
 
   @Quantity({ nullable: true })
   plannedQuantity: string | null;
+
+  @Nested(() => PlaceInMakingView, {
+    nullable: true,
+    description: 'Which part of its making it is; null for a batch that is made in one',
+  })
+  part: PlaceInMakingView | null;
 
   @Instant()
   openedAt: string;

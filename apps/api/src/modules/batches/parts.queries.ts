@@ -41,3 +41,30 @@ export const loadParts = async (tx: Tx, headId: string): Promise<StoredPart[]> =
     made: new Decimal(row.made),
   }));
 };
+
+/** Which of the parts of its making a batch is, from 1, and how many there are. */
+export interface PlaceInMaking {
+  readonly number: number;
+  readonly count: number;
+}
+
+interface PlaceRow extends PlaceInMaking {
+  readonly id: string;
+}
+
+/** Places of the batches that are made in parts; those that are made in one aren't among them. */
+export const findPlacesInMakings = async (
+  tx: Tx,
+  batches: readonly { readonly id: string; readonly partOfId: string | null }[],
+): Promise<ReadonlyMap<string, PlaceInMaking>> => {
+  const heads = [...new Set(batches.map(({ id, partOfId }) => partOfId ?? id))];
+  const rows = await tx.$queryRaw<PlaceRow[]>`
+    SELECT * FROM (
+      SELECT id, (row_number() OVER making)::int AS number,
+        (count(*) OVER (PARTITION BY coalesce(part_of_id, id)))::int AS count
+      FROM batch WHERE id = ANY(${heads}::uuid[]) OR part_of_id = ANY(${heads}::uuid[])
+      WINDOW making AS (PARTITION BY coalesce(part_of_id, id)
+        ORDER BY part_of_id NULLS FIRST, opened_at, id)) placed
+    WHERE count > 1`;
+  return new Map(rows.map(({ id, ...place }) => [id, place]));
+};

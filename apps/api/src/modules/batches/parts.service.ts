@@ -2,8 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { shareOut } from '../../domain/making';
 import { checkQuantity, type StockUnit } from '../../domain/stock';
 import { Decimal } from '../../domain/units';
-import { say } from '../../domain/words/say';
-import type { Prisma } from '../../generated/prisma/client';
+import { say, type Sentence } from '../../domain/words/say';
 import { quantityText } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { Transactions } from '../../platform/database/transactions';
@@ -12,19 +11,26 @@ import { orRefuse, RefusalError } from '../../platform/problems';
 import { type BatchHead, loadBatchHead, requireOpen } from './batch-head.queries';
 import type { OpenPartDto } from './batches.dto';
 import type { BatchView } from './batches.view';
-import { loadVersion, planOf, type VersionToMake } from './open-batch';
+import { loadVersion, type VersionToMake } from './open-batch';
 import { loadParts } from './parts.queries';
+import { replan } from './replan';
 import { showBatch } from './show-batch';
 import { openBatchOf } from './start-batch';
 
-/** @throws RefusalError for what is never made in parts, and for a part of another batch */
+/**
+ * A packing is made in parts as well, but by `SplitService`: which boxes become a part follows from
+ * what was drawn, when it was drawn, and nobody can say it beforehand.
+ */
+const unfitDetail = ({ kind, code }: BatchHead): Sentence =>
+  kind === 'pack'
+    ? say`Batch ${code} packs boxes, and its parts are the boxes from where a lot of pieces changes. Split it there, or open another batch.`
+    : say`Batch ${code} is neither cooked nor cast, and only that is made in parts. Open another batch instead.`;
+
+/** @throws RefusalError for what isn't made in parts, and for a part of another batch */
 const requireHead = (head: BatchHead, partOfId: string | null): void => {
   requireOpen(head);
   if (head.kind !== 'cook' && head.kind !== 'cast') {
-    throw new RefusalError({
-      code: 'batch-kind-unfit',
-      detail: say`Batch ${head.code} is neither cooked nor cast, and only that is made in parts. Open another batch instead.`,
-    });
+    throw new RefusalError({ code: 'batch-kind-unfit', detail: unfitDetail(head) });
   }
   if (partOfId === null) return;
   throw new RefusalError({
@@ -45,14 +51,14 @@ export class PartsService {
       const head = await loadBatchHead(tx, by, headId);
       const stored = await tx.batch.findUniqueOrThrow({
         where: { id: headId },
-        select: { partOfId: true, placeId: true, plan: true },
+        select: { partOfId: true, placeId: true },
       });
       requireHead(head, stored.partOfId);
       const version = await loadVersion(tx, head.recipeVersionId ?? '');
       const { item } = version.recipe;
       const unit = item.unit === 'pc' ? 'pc' : 'g';
       const share = orRefuse(checkQuantity(item.name, unit, new Decimal(dto.plannedQuantity)));
-      await this.takeFromHead(tx, head, version, stored.plan, { share, unit });
+      await this.takeFromHead(tx, head, version, { share, unit });
       const asked = {
         itemId: item.id,
         plannedQuantity: quantityText(share),
@@ -74,28 +80,13 @@ export class PartsService {
     tx: Tx,
     head: BatchHead,
     version: VersionToMake,
-    plan: Prisma.JsonValue,
     { share, unit }: { readonly share: Decimal; readonly unit: StockUnit },
   ): Promise<void> {
     const parts = await loadParts(tx, head.id);
     const own = parts[0]?.planned ?? null;
     if (own === null) return;
-    const { item } = version.recipe;
     const whole = parts[0]?.whole ?? own;
     const kept = orRefuse(shareOut({ batchCode: head.code, unit, whole, own, parts }, share));
-    const rescaled = planOf(version, { itemId: item.id, plannedQuantity: quantityText(kept) });
-    const stored = typeof plan === 'object' && !Array.isArray(plan) ? plan : {};
-    await tx.batch.update({
-      where: { id: head.id },
-      data: {
-        plan: {
-          ...stored,
-          ...(rescaled as unknown as Prisma.InputJsonObject),
-          whole: quantityText(whole),
-        },
-        version: { increment: 1 },
-      },
-      select: { id: true },
-    });
+    await replan(tx, head.id, version, kept, whole);
   }
 }

@@ -25,12 +25,18 @@ export class BatchPartView {
   held: boolean;
 }
 
+/** Where a batch stands among those of its making. */
+export class PlaceInMakingView {
+  @Whole({ description: 'Which of the parts it is, from 1; the head is the first' })
+  number: number;
+
+  @Whole({ description: 'How many there are, the head included' })
+  count: number;
+}
+
 export class BatchPartsView {
   @Id({ description: 'The batch that the making began with; parts are opened there' })
   headId: string;
-
-  @Whole({ description: 'Which of the parts this batch is, from 1' })
-  number: number;
 
   @Quantity({ nullable: true, description: 'What they were to make together' })
   plannedQuantity: string | null;
@@ -46,13 +52,12 @@ export class BatchPartsView {
 }
 
 /** @returns null for a batch that is made in one */
-export const partsView = (batchId: string, parts: readonly StoredPart[]): BatchPartsView | null => {
+export const partsView = (parts: readonly StoredPart[]): BatchPartsView | null => {
   const [head, ...others] = parts;
   if (head === undefined || others.length === 0) return null;
   const { whole } = head;
   return {
     headId: head.id,
-    number: parts.findIndex(({ id }) => id === batchId) + 1,
     plannedQuantity: whole === null ? null : quantityText(whole),
     madeQuantity: quantityText(sum(parts.map(({ made }) => made))),
     missingQuantity: whole === null ? null : quantityText(missingOf(whole, parts)),

@@ -12,7 +12,7 @@ import {
 import type { BatchSummaryView, BatchView } from './batches.view';
 import { linesOf } from './bench-lines';
 import { readPlan } from './open-batch';
-import { loadParts } from './parts.queries';
+import { findPlacesInMakings, loadParts, type PlaceInMaking } from './parts.queries';
 import { partsView } from './parts.view';
 import { takenReading } from './readings.queries';
 import { type BatchSummary, wholeIncluded } from './whole-batch';
@@ -21,7 +21,11 @@ import { type BatchSummary, wholeIncluded } from './whole-batch';
 export const itemOfBatch = (batch: BatchSummary): NonNullable<BatchSummary['tank']>['item'] =>
   orNotFound(batch.recipeVersion?.recipe.item ?? batch.tank?.item, 'item of batch', batch.code);
 
-export const summaryView = (batch: BatchSummary, operatorName: string): BatchSummaryView => {
+export const summaryView = (
+  batch: BatchSummary,
+  operatorName: string,
+  part: PlaceInMaking | undefined,
+): BatchSummaryView => {
   const item = itemOfBatch(batch);
   return {
     id: batch.id,
@@ -34,6 +38,7 @@ export const summaryView = (batch: BatchSummary, operatorName: string): BatchSum
     tankName: batch.tank?.name ?? null,
     operatorName,
     plannedQuantity: readPlan(batch.plan).quantity,
+    part: part ?? null,
     openedAt: batch.openedAt.toISOString(),
     endedAt: batch.endedAt?.toISOString() ?? null,
   };
@@ -44,10 +49,11 @@ export const showBatch = async (tx: Tx, id: string, today: string): Promise<Batc
   const found = await tx.batch.findUnique({ where: { id }, include: wholeIncluded });
   const batch = orNotFound(found, 'batch', id);
   const operator = await tx.user.findUnique({ where: { id: batch.operatorId } });
+  const places = await findPlacesInMakings(tx, [batch]);
   const readings = batch.readings.map(takenReading);
   const due = checksDue(stepChecks(batch.recipeVersion?.steps ?? []), readings);
   return {
-    ...summaryView(batch, operator?.name ?? ''),
+    ...summaryView(batch, operator?.name ?? '', places.get(id)),
     recipeVersionId: batch.recipeVersionId,
     unit: itemOfBatch(batch).unit,
     plannedTrays: readPlan(batch.plan).trays,
@@ -68,7 +74,7 @@ export const showBatch = async (tx: Tx, id: string, today: string): Promise<Batc
     mouldUses: batch.mouldUses.map(mouldUseView),
     outputs: batch.outputs.map(outputView),
     balance: balanceView(batch),
-    parts: partsView(batch.id, await loadParts(tx, batch.partOfId ?? batch.id)),
+    parts: partsView(await loadParts(tx, batch.partOfId ?? batch.id)),
     version: batch.version,
   };
 };

@@ -1,16 +1,18 @@
 import { Injectable } from '@nestjs/common';
 import type { BoxRun } from '../../domain/split';
 import { apportion, Decimal, sum } from '../../domain/units';
+import { quantityText } from '../../platform/database/decimals';
 import type { Tx } from '../../platform/database/prisma';
 import { type By, Transactions } from '../../platform/database/transactions';
-import { newId } from '../../platform/ids/new-id';
 import { noteInJournal } from '../../platform/journal/journal';
 import { orRefuse, RefusalError } from '../../platform/problems';
-import { nextCode } from '../codes';
 import { loadLotForUseById, takeFromLot } from '../stock';
 import { type BatchHead, findBatchHead, loadBatchHead, requireOpen } from './batch-head.queries';
 import { bookDraw, bookReversal } from './bookings.repository';
-import { readPlan } from './open-batch';
+import { loadVersion } from './open-batch';
+import { loadParts } from './parts.queries';
+import { replan } from './replan';
+import { openBatchOf } from './start-batch';
 import { dealOut, type Part } from './deal-out';
 import { loadPacking, type PackedDraw, proposeSplit } from './split.queries';
 import type { SplitView } from './split.view';
@@ -55,7 +57,9 @@ export class SplitService {
 
   /**
    * Splits an open packing into a batch for each run of boxes. The first run stays in the batch;
-   * each other one gets a batch of its own, with its share of what was drawn.
+   * each other one is a part of the making with its share of what was drawn, as a pot of a filling
+   * is. It is opened here and not by `PartsService` as it gets goods and no plan: its size follows
+   * from the draws, and is only known once they are booked.
    */
   split(batchId: string, boxes: number): Promise<SplitView> {
     return this.transactions.book(async (tx, by) => {
@@ -93,31 +97,27 @@ export class SplitService {
     return runs.map((_, index) => dealt.flatMap((parts) => parts[index] ?? []));
   }
 
+  /** The first run stays in the batch; each other one is a part of the same making. */
   private async openBatches(
     tx: Tx,
     by: By,
     head: BatchHead,
-    runs: readonly BoxRun[],
+    [first, ...others]: readonly BoxRun[],
   ): Promise<string[]> {
-    const first = await tx.batch.findUniqueOrThrow({ where: { id: head.id } });
-    const plan = { ...readPlan(first.plan), splitFrom: head.code };
+    const { partOfId, placeId } = await tx.batch.findUniqueOrThrow({
+      where: { id: head.id },
+      select: { partOfId: true, placeId: true },
+    });
+    const headId = partOfId ?? head.id;
+    const version = await loadVersion(tx, head.recipeVersionId ?? '');
+    const [kept] = await loadParts(tx, headId);
+    const whole = partOfId === null ? (kept?.whole ?? kept?.planned ?? null) : null;
+    await replan(tx, head.id, version, new Decimal(first?.boxes ?? 0), whole);
     const ids = [head.id];
-    for (const run of runs.slice(1)) {
-      const id = newId();
-      await tx.batch.create({
-        data: {
-          id,
-          code: await nextCode(tx, by, 'batch'),
-          kind: 'pack',
-          recipeVersionId: head.recipeVersionId,
-          operatorId: by.userId,
-          placeId: first.placeId,
-          plan: { ...plan, quantity: run.boxes.toFixed(3) },
-          openedAt: by.at,
-        },
-        select: { id: true },
-      });
-      ids.push(id);
+    for (const { boxes } of others) {
+      const { itemId } = version.recipe;
+      const asked = { itemId, plannedQuantity: quantityText(new Decimal(boxes)), placeId };
+      ids.push((await openBatchOf(tx, by, version, asked, headId)).id);
     }
     return ids;
   }

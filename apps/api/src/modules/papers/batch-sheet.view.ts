@@ -49,6 +49,7 @@ export const batchSheetView = (batch: BatchView, facts: SheetFacts): BatchSheetV
       batch.plannedQuantity === null
         ? null
         : { quantity: batch.plannedQuantity, unit: unit(batch.unit) },
+    part: batch.part,
     lines: batch.lines.flatMap((line) => sheetLines(line, facts)),
     steps: readSteps(facts.steps).map((step) => ({
       ...step,

@@ -1,4 +1,9 @@
-import type { BegunBatch, PlanRecipe } from '../../domain/planning';
+import {
+  type BatchToFill,
+  type BegunBatch,
+  lackingOf,
+  type PlanRecipe,
+} from '../../domain/planning';
 import { Decimal } from '../../domain/units';
 import { Temporal } from 'temporal-polyfill';
 import type { Tx } from '../../platform/database/prisma';
@@ -6,26 +11,35 @@ import { readPlan } from '../batches';
 import type { NamedDemand } from './demands.queries';
 import { PEOPLE } from './planned-recipe';
 
-interface TakenRow {
+interface QuantityRow {
   readonly batchId: string;
   readonly itemId: string;
   readonly quantity: string;
 }
 
-/** What open batches drew of each item, and what they keep reserved beyond that. */
-const takenByBatches = (tx: Tx, ids: readonly string[], at: Date): Promise<TakenRow[]> =>
-  tx.$queryRaw<TakenRow[]>`
-    SELECT "batchId", "itemId", sum(quantity)::text AS quantity FROM (
-      SELECT coalesce(d.batch_id, r.batch_id) AS "batchId", lot.item_id AS "itemId",
-        greatest(coalesce(d.quantity, 0), coalesce(r.quantity, 0)) AS quantity
-      FROM (SELECT batch_id, lot_id, sum(quantity) AS quantity FROM draw
-          WHERE batch_id = ANY(${[...ids]}::uuid[]) GROUP BY batch_id, lot_id) d
-        FULL JOIN (SELECT batch_id, lot_id, sum(quantity) AS quantity FROM reservation
-          WHERE batch_id = ANY(${[...ids]}::uuid[]) AND released_at IS NULL
-            AND expires_at > ${at}::timestamptz GROUP BY batch_id, lot_id) r
-          ON r.batch_id = d.batch_id AND r.lot_id = d.lot_id
-        JOIN lot ON lot.id = coalesce(d.lot_id, r.lot_id)) taken
-    GROUP BY "batchId", "itemId"`;
+/** Of one batch, by item. */
+const quantitiesOf = (rows: readonly QuantityRow[], batch: string): ReadonlyMap<string, Decimal> =>
+  new Map(
+    rows
+      .filter(({ batchId }) => batchId === batch)
+      .map(({ itemId, quantity }) => [itemId, new Decimal(quantity)]),
+  );
+
+const drawnInto = (tx: Tx, ids: readonly string[]): Promise<QuantityRow[]> =>
+  tx.$queryRaw<QuantityRow[]>`
+    SELECT draw.batch_id AS "batchId", lot.item_id AS "itemId", sum(draw.quantity)::text AS quantity
+    FROM draw JOIN lot ON lot.id = draw.lot_id WHERE draw.batch_id = ANY(${[...ids]}::uuid[])
+    GROUP BY draw.batch_id, lot.item_id`;
+
+/** What is kept for batches and was drawn neither into them nor into their parts. */
+const keptFor = (tx: Tx, ids: readonly string[], at: Date): Promise<QuantityRow[]> =>
+  tx.$queryRaw<QuantityRow[]>`
+    SELECT kept.batch_id AS "batchId", lot.item_id AS "itemId", sum(kept.quantity)::text AS quantity
+    FROM (SELECT DISTINCT lot_id FROM reservation WHERE batch_id = ANY(${[...ids]}::uuid[])) reserved
+      JOIN lot ON lot.id = reserved.lot_id
+      CROSS JOIN LATERAL kept_of_lot(lot.id, ${at}::timestamptz) kept
+    WHERE kept.batch_id = ANY(${[...ids]}::uuid[])
+    GROUP BY kept.batch_id, lot.item_id`;
 
 export interface LoadedBegun {
   readonly begun: readonly BegunBatch[];
@@ -46,35 +60,37 @@ export const loadBegun = async (
   const rows = await tx.batch.findMany({
     where: { state: 'open', kind: { in: ['cook', 'cast', 'pack'] } },
     include: { recipeVersion: { include: { recipe: true } } },
-    orderBy: { openedAt: 'asc' },
+    orderBy: [{ openedAt: 'asc' }, { id: 'asc' }],
   });
-  const taken = await takenByBatches(
-    tx,
-    rows.map(({ id }) => id),
-    at,
-  );
+  const ids = rows.map(({ id }) => id);
+  const drawn = await drawnInto(tx, ids);
+  const kept = await keptFor(tx, ids, at);
   const begun: BegunBatch[] = [];
-  const lacking: NamedDemand[] = [];
+  const makings = new Map<string, BatchToFill[]>();
   for (const row of rows) {
     const item = row.recipeVersion?.recipe.itemId;
     const recipe = item === undefined ? undefined : recipes.get(item);
     const { quantity, trays, lines } = readPlan(row.plan);
     if (item === undefined || recipe === undefined || quantity === null) continue;
     begun.push(begunOf(row.id, item, recipe, new Decimal(quantity), trays, today));
-    for (const line of lines) {
-      const had = taken.find((t) => t.batchId === row.id && t.itemId === line.itemId)?.quantity;
-      const missing = new Decimal(line.quantity).minus(had ?? 0);
-      if (!missing.greaterThan(0)) continue;
-      lacking.push({
-        id: `batch:${row.code}:${line.itemId}:${line.role}`,
-        label: row.code,
-        item: line.itemId,
-        quantity: missing,
-        dueDay: today,
-        minLifeDays: 0,
-      });
-    }
+    const head = row.partOfId ?? row.id;
+    const toFill: BatchToFill = {
+      batch: row.code,
+      lines: lines.map((line) => ({ item: line.itemId, quantity: new Decimal(line.quantity) })),
+      drawn: quantitiesOf(drawn, row.id),
+    };
+    makings.set(head, [...(makings.get(head) ?? []), toFill]);
   }
+  const lacking = [...makings].flatMap(([head, batches]) =>
+    lackingOf(batches, quantitiesOf(kept, head)).map((lack): NamedDemand => ({
+      id: `batch:${lack.batch}:${lack.item}`,
+      label: lack.batch,
+      item: lack.item,
+      quantity: lack.quantity,
+      dueDay: today,
+      minLifeDays: 0,
+    })),
+  );
   return { begun, lacking };
 };
 

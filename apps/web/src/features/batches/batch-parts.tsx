@@ -8,7 +8,13 @@ import { batchMessages } from '../../shared/batches/messages';
 import { partsMessages } from './parts-messages';
 import type { Batch } from './use-batch-booking';
 
-/** The pots or goes of one making: how each stands, and what they made together so far. */
+/** Boxes are split off and never opened as a part; a pot is, as long as the first one is open. */
+const wayOut = ({ kind, parts }: Batch): 'missing' | 'missingPacked' | 'missingClosed' => {
+  if (kind === 'pack') return 'missingPacked';
+  return parts?.parts[0]?.state === 'open' ? 'missing' : 'missingClosed';
+};
+
+/** The pots, goes or runs of boxes of one making: how each stands, and what they made together so far. */
 export const BatchParts = ({ batch }: { readonly batch: Batch }) => {
   const t = useMessages(partsMessages);
   const b = useMessages(batchMessages);
@@ -19,20 +25,21 @@ export const BatchParts = ({ batch }: { readonly batch: Batch }) => {
   const quantity = (text: string): string => formats.quantity(text, batch.unit);
   const { plannedQuantity: planned, missingQuantity: missing } = parts;
   const made = quantity(parts.madeQuantity);
-  const headOpen = parts.parts[0]?.state === 'open';
   return (
     <Section title={t('title')}>
       <p>
-        <strong>{t('which', { number: parts.number, count: parts.parts.length })}</strong>
-        {' · '}
+        {batch.part !== null && (
+          <>
+            <strong>{b('part', { ...batch.part })}</strong>
+            {' · '}
+          </>
+        )}
         {planned === null
           ? t('sumAlone', { made })
           : t('sum', { made, planned: quantity(planned) })}
       </p>
       {missing !== null && compareExact(missing, '0') > 0 && (
-        <Caution>
-          {t(headOpen ? 'missing' : 'missingClosed', { missing: quantity(missing) })}
-        </Caution>
+        <Caution>{t(wayOut(batch), { missing: quantity(missing) })}</Caution>
       )}
       <ol className="plain-list">
         {parts.parts.map((part, index) => (
@@ -43,7 +50,7 @@ export const BatchParts = ({ batch }: { readonly batch: Batch }) => {
               </span>
             ) : (
               <Link to="/kitchen/batches/$id" params={{ id: part.id }} className="button-link">
-                {t('which', { number: index + 1, count: parts.parts.length })}{' '}
+                {b('part', { number: index + 1, count: parts.parts.length })}{' '}
                 <code>{part.code}</code>
               </Link>
             )}

@@ -204,6 +204,7 @@ const BatchPage = () => {
             <span className="row">
               {word(data.kind)} <code>{data.code}</code>
               <State tone={data.state === 'finished' ? 'good' : 'plain'}>{word(data.state)}</State>
+              {data.part !== null && <span>{t('part', { ...data.part })}</span>}
               {data.plannedQuantity !== null &&
                 `${formats.label(t('planned'))} ${formats.quantity(data.plannedQuantity, data.unit)}`}
               <span>

@@ -2,7 +2,6 @@ import { catalogue } from '../../shared/language/catalogue';
 
 export const partsMessages = catalogue('parts', {
   title: ['Parts of this making', 'Parties de cet ensemble'],
-  which: ['part {{number}} of {{count}}', 'partie {{number}} sur {{count}}'],
   sum: ['{{made}} made of {{planned}} planned', '{{made}} faits sur {{planned}} prévus'],
   sumAlone: ['{{made}} made so far', '{{made}} faits jusqu’ici'],
   missing: [
@@ -12,6 +11,10 @@ export const partsMessages = catalogue('parts', {
   missingClosed: [
     '{{missing}} of what was planned comes from no part. The first part is closed: start another batch for it.',
     '{{missing}} de ce qui était prévu ne vient d’aucune partie. La première partie est close : commencez une autre fabrication.',
+  ],
+  missingPacked: [
+    '{{missing}} of what was planned is in no part. Start another packing for it, or make do with less.',
+    '{{missing}} de ce qui était prévu n’est dans aucune partie. Commencez un autre emballage, ou contentez-vous de moins.',
   ],
   here: ['this part', 'cette partie'],
   made: ['made', 'fait'],

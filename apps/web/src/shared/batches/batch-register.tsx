@@ -22,6 +22,7 @@ export const BatchTable = (props: {
   const formats = useFormats();
   const plannedOf = ({ plannedQuantity, kind }: Batch): string =>
     formats.quantity(plannedQuantity ?? '', kind === 'cast' || kind === 'pack' ? 'pc' : 'g');
+  const partOf = ({ part }: Batch): string => (part === null ? '' : t('part', { ...part }));
   return (
     <DataTable
       caption={props.caption}
@@ -45,8 +46,12 @@ export const BatchTable = (props: {
         {
           key: 'code',
           title: t('batch'),
-          cell: (row) => <code>{row.code}</code>,
-          text: (row) => row.code,
+          cell: (row) => (
+            <>
+              <code>{row.code}</code> {partOf(row)}
+            </>
+          ),
+          text: (row) => `${row.code} ${partOf(row)}`.trim(),
         },
         {
           key: 'planned',

@@ -25,6 +25,7 @@ export const batchMessages = catalogue('batches', {
   item: ['Item', 'Article'],
   planned: ['Planned', 'Prévu'],
   person: ['Person', 'Personne'],
+  part: ['part {{number}} of {{count}}', 'partie {{number}} sur {{count}}'],
   since: ['Since', 'Depuis'],
   ended: ['Ended', 'Fin'],
   state: ['State', 'État'],

@@ -121,6 +121,8 @@ export const batches: Wording = {
     'La fabrication {0} est elle-même une partie d’un ensemble. Ouvrez la nouvelle partie depuis la première.',
   'Batch {0} is neither cooked nor cast, and only that is made in parts. Open another batch instead.':
     'La fabrication {0} n’est ni une cuisson ni un moulage ; seuls ceux-ci se font en parties. Ouvrez plutôt une autre fabrication.',
+  'Batch {0} packs boxes, and its parts are the boxes from where a lot of pieces changes. Split it there, or open another batch.':
+    'La fabrication {0} emballe des boîtes ; ses parties sont les boîtes à partir d’un changement de lot de pièces. Séparez-la à cet endroit, ou ouvrez une autre fabrication.',
   'Of what was planned {0} is left to share out, and batch {1} keeps some of it. Plan less than that for the part.':
     'De ce qui était prévu, il reste {0} à répartir, et la fabrication {1} en garde une part. Prévoyez moins que cela pour la partie.',
   'as lot {0}: {1}': 'comme lot {0} : {1}',
