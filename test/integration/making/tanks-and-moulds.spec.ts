@@ -1,5 +1,7 @@
+import { ask } from '../../support/database/ask';
 import { startTestService, type TestService } from '../../support/service/test-service';
-import { BenchHands } from '../../support/workshop/bench';
+import { type BatchBody, BenchHands } from '../../support/workshop/bench';
+import { addItem, addSpecification } from '../../support/workshop/fixtures';
 import { type Kitchen, openKitchen } from '../../support/workshop/kitchen';
 
 let service: TestService;
@@ -21,12 +23,9 @@ interface Tank {
   readonly currentLot: { readonly lotCode: string } | null;
 }
 
-const addTank = async (name: string): Promise<Tank> =>
-  (
-    await service.as.maker
-      .post('/tanks', { name, itemId: kitchen.couverture, capacityGrams: '10000' })
-      .expect(201)
-  ).body as Tank;
+const addTank = async (name: string, itemId = kitchen.couverture): Promise<Tank> =>
+  (await service.as.maker.post('/tanks', { name, itemId, capacityGrams: '10000' }).expect(201))
+    .body as Tank;
 const charge = (tank: Tank, ...lots: object[]) =>
   service.as.maker.post(`/tanks/${tank.id}/charges`, { lots });
 const empty = (tank: Tank, body: object) =>
@@ -42,6 +41,86 @@ describe('a tank', () => {
     expect(other.status).toBe(409);
     expect(other.body).toMatchObject({ type: '/problems/tank-holds-another' });
     await charge(tank, { lotCode: tea, quantity: '100', rework: true }).expect(201);
+  });
+
+  it('takes another chocolate in a correction only when what it changes was accepted', async () => {
+    const chocolate = async (name: string, hazelnut: string) => {
+      const item = await addItem(service, { name, kind: 'ingredient' });
+      await addSpecification(service, item.id, kitchen.supplierId, { hazelnut });
+      return { ...item, lotCode: await kitchen.receive(item.id, '5000') };
+    };
+    const plain = await chocolate('Plain couverture', 'absent');
+    const nutty = await chocolate('Gianduja couverture', 'contains');
+    const poured = nutty.lotCode;
+    const tank = await addTank('Corrected', plain.id);
+    const taken = await charge(tank, { lotCode: plain.lotCode, quantity: '1000' }).expect(201);
+    const { batchId, lotCode: inside } = taken.body as { batchId: string; lotCode: string };
+    const { draws } = (await service.as.auditor.get(`/batches/${batchId}`).expect(200))
+      .body as BatchBody;
+    const correct = (more: object = {}) =>
+      service.as.maker.post(`/batches/${batchId}/corrections`, {
+        reason: 'the gianduja stood beside it',
+        reversedDrawIds: [draws[0]?.id],
+        draws: [
+          { lotCode: plain.lotCode, quantity: '400' },
+          { lotCode: poured, quantity: '600', ...more },
+        ],
+      });
+
+    const refused = await correct();
+    expect(refused.body).toMatchObject({
+      status: 409,
+      type: '/problems/substitute-not-accepted',
+      facts: { lotCode: poured, notAccepted: [{ allergen: 'hazelnut', after: 'contains' }] },
+    });
+    const { facts, detail } = refused.body as { facts: { allergens: object[] }; detail: string };
+    expect(facts.allergens).toContainEqual({
+      allergen: 'hazelnut',
+      before: 'absent',
+      after: 'contains',
+      isWorse: true,
+    });
+    expect(detail).toContain('tank Corrected');
+    expect(await bench.lot(inside)).toMatchObject({ onHandMassGrams: '1000.000' });
+    expect((await correct({ acceptance: { allergens: [] } })).status).toBe(409);
+
+    // The comparison that is shown beforehand says the same as the refusal.
+    const shownFirst = await service.as.maker
+      .post(`/batches/${batchId}/substitutions`, { lotCode: poured, quantity: '600' })
+      .expect(200);
+    expect((shownFirst.body as typeof facts).allergens).toEqual(facts.allergens);
+
+    // It is judged by what the tank was charged for, whatever it is to hold by now.
+    await empty(tank, { outcome: 'kept', cleaned: true }).expect(201);
+    const { version } = await shown(tank);
+    await service.as.maker.patch(`/tanks/${tank.id}`, version, { itemId: nutty.id }).expect(200);
+    expect((await correct()).status).toBe(409);
+
+    await correct({
+      acceptance: { allergens: [{ allergen: 'hazelnut', after: 'contains' }] },
+    }).expect(201);
+    const rows = await ask<{ detail: Record<string, unknown> }>(
+      service.databaseUrl,
+      `SELECT detail FROM journal_entry WHERE action = 'batch.substitute-accepted'`,
+    );
+    expect(rows).toMatchObject([{ detail: { lot: poured, item: nutty.name, quantity: '600' } }]);
+  });
+
+  it('is corrected to another lot of its own chocolate without ado', async () => {
+    const tank = await addTank('Same');
+    const taken = await charge(tank, { lotCode: couverture, quantity: '1000' }).expect(201);
+    const { batchId } = taken.body as { batchId: string };
+    const other = await kitchen.receive(kitchen.couverture, '2000');
+    const { draws } = (await service.as.auditor.get(`/batches/${batchId}`).expect(200))
+      .body as BatchBody;
+    const corrected = await service.as.maker
+      .post(`/batches/${batchId}/corrections`, {
+        reason: 'the other sack was open',
+        reversedDrawIds: [draws[0]?.id],
+        draws: [{ lotCode: other, quantity: '1000' }],
+      })
+      .expect(201);
+    expect((corrected.body as BatchBody).draws.map(({ lotCode }) => lotCode)).toContain(other);
   });
 
   it('is charged from one lot on two lines to the gram, and not from its own lot', async () => {

@@ -7,6 +7,7 @@ const draw: ForeignDraw = {
   lotCode: 'L-1',
   itemName: 'Hazelnut paste',
   insteadOf: 'Almond paste',
+  tankName: null,
   worse: [hazelnut, milk],
 };
 

@@ -15,6 +15,8 @@ export interface BatchHead {
   readonly state: 'open' | 'finished' | 'abandoned';
   readonly recipeVersionId: string | null;
   readonly version: number;
+  /** Of a charge: what its tank was meant to hold then; it may hold something else by now. */
+  readonly chargedItemId: string | null;
   /** What the recipe version takes and as what, in the order of its lines. */
   readonly uses: readonly { readonly itemId: string; readonly role: string }[];
 }
@@ -23,6 +25,8 @@ export interface BatchHead {
 export const findBatchHead = async (tx: Tx, id: string): Promise<BatchHead> => {
   const rows = await tx.$queryRaw<BatchHead[]>`
     SELECT id, code, kind, state, recipe_version_id AS "recipeVersionId", version,
+      (SELECT item_id FROM lot WHERE batch.kind = 'charge' AND lot.batch_id = batch.id
+        AND output_role = 'product' ORDER BY lot.id LIMIT 1) AS "chargedItemId",
       (SELECT COALESCE(json_agg(json_build_object('itemId', component_id, 'role', role)
         ORDER BY position), '[]') FROM recipe_line WHERE version_id = recipe_version_id) AS uses
     FROM batch WHERE id = ${id}::uuid`;

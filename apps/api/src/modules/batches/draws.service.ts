@@ -47,8 +47,11 @@ const roleOf = (head: BatchHead, lot: LotForUse, dto: DrawDto): string => {
   });
 };
 
+/** A tank is meant to hold its own chocolate only; anything else is meant to follow its recipe. */
 const isForeign = (head: BatchHead, lot: LotForUse): boolean =>
-  head.recipeVersionId !== null && !head.uses.some(({ itemId }) => itemId === lot.itemId);
+  head.kind === 'charge'
+    ? lot.itemId !== head.chargedItemId
+    : !head.uses.some(({ itemId }) => itemId === lot.itemId);
 
 /**
  * Takes a quantity from a lot into a batch. Used at the bench and by corrections. What the recipe

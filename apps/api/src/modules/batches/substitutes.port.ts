@@ -4,7 +4,7 @@ import type { LotForUse } from '../stock';
 import type { BatchHead } from './batch-head.queries';
 import type { AcceptanceDto } from './bench.dto';
 
-/** A lot on its way into a batch whose recipe doesn't name its item. */
+/** A lot on its way into a batch whose recipe doesn't name its item, or whose tank holds another. */
 export interface ForeignLotDraw {
   readonly head: BatchHead;
   readonly lot: LotForUse;

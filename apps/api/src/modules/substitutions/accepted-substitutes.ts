@@ -6,7 +6,7 @@ import type { Prisma } from '../../generated/prisma/client';
 import type { Tx } from '../../platform/database/prisma';
 import type { By } from '../../platform/database/transactions';
 import { noteInJournal } from '../../platform/journal/journal';
-import { orNotFound, orRefuse, RefusalError } from '../../platform/problems';
+import { orRefuse, RefusalError } from '../../platform/problems';
 import { type ForeignLotDraw, Substitutes } from '../batches';
 import { loadBatchToCompare } from './batch-to-compare.queries';
 import { compareLot } from './compare-lot';
@@ -17,19 +17,19 @@ import { differencesOf } from './substitutions.view';
 export class AcceptedSubstitutes extends Substitutes {
   override async requireAccepted(tx: Tx, by: By, draw: ForeignLotDraw): Promise<void> {
     const { head, lot, acceptance, reason } = draw;
-    const found = await loadBatchToCompare(tx, head.id);
-    const { plan, version } = orNotFound(found, 'batch with a recipe', head.code);
+    const batch = await loadBatchToCompare(tx, head.id);
     const insteadOf = acceptance?.insteadOfItemId ?? null;
     const quantity = new Decimal(draw.quantity);
-    const compared = await compareLot(tx, { version, plan, lot, insteadOf, quantity });
+    const compared = await compareLot(tx, { batch, lot, insteadOf, quantity });
     const worse = compared.allergens.filter(({ isWorse }) => isWorse);
     // The batch's own product, worked in again, brings nothing new unless something stood in there.
-    if (version.recipe.itemId === lot.itemId && worse.length === 0) return;
+    if (batch.product.id === lot.itemId && worse.length === 0) return;
     const differences = differencesOf(compared, lot);
     const foreign = {
       batchCode: head.code,
       lotCode: lot.code,
       itemName: lot.itemName,
+      tankName: batch.tankName,
       insteadOf: compared.original?.name ?? null,
       worse: worse.map(({ allergen, after }) => ({ allergen, after })),
     };

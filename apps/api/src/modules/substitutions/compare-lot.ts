@@ -6,18 +6,17 @@ import {
 } from '../../domain/recipe';
 import { Decimal, sum } from '../../domain/units';
 import { say } from '../../domain/words/say';
-import type { Item, Prisma } from '../../generated/prisma/client';
+import type { Item } from '../../generated/prisma/client';
 import type { Tx } from '../../platform/database/prisma';
 import { orNotFound, RefusalError } from '../../platform/problems';
-import { readPlan } from '../batches';
-import { contentOfVersion, loadBook, type StoredVersion } from '../recipes';
+import { loadBook } from '../recipes';
 import type { LotForUse } from '../stock';
+import type { BatchToCompare } from './batch-to-compare.queries';
 import { asReceived, loadInside } from './lot-inside';
 
-/** A lot that would go into a batch of this version, in place of a component or beside them. */
+/** A lot that would go into a batch, in place of a component or beside them. */
 export interface LotToCompare {
-  readonly version: StoredVersion;
-  readonly plan: Prisma.JsonValue;
+  readonly batch: BatchToCompare;
   readonly lot: LotForUse;
   readonly insteadOf: string | null;
   /** Of an addition, in the lot's unit; null: not weighed yet. */
@@ -30,12 +29,12 @@ export interface Compared extends Substitution {
   readonly planned: Decimal | null;
 }
 
-/** The product as its recipe says, and with this lot in it. */
+/** The product as its recipe or its tank says, and with this lot in it. */
 export const compareLot = async (tx: Tx, asked: LotToCompare): Promise<Compared> => {
-  const content = contentOfVersion(asked.version);
+  const { content, components, product } = asked.batch;
   const line = content.lines.find(({ itemId }) => itemId === asked.insteadOf);
-  const original = asked.version.lines.find((row) => row.componentId === asked.insteadOf);
-  if (asked.insteadOf !== null && !line) throw notInRecipe(asked.version.recipe.item.name);
+  const original = components.find(({ id }) => id === asked.insteadOf);
+  if (asked.insteadOf !== null && !line) throw notInRecipe(product.name);
   const book = await loadBook(tx, [...content.lines.map(({ itemId }) => itemId), asked.lot.itemId]);
   const known = orNotFound(book.get(asked.lot.itemId), 'item', asked.lot.itemName);
   // A name of its own: what the lot is made of may hold the very component that it stands in for.
@@ -51,8 +50,8 @@ export const compareLot = async (tx: Tx, asked: LotToCompare): Promise<Compared>
   return {
     ...compared,
     figures: line || asked.quantity ? compared.figures : [],
-    original: original?.component ?? null,
-    planned: line ? plannedOf(asked.plan, line.itemId, line.quantity) : asked.quantity,
+    original: original ?? null,
+    planned: line ? plannedOf(asked.batch, line.itemId, line.quantity) : asked.quantity,
   };
 };
 
@@ -62,9 +61,9 @@ const notInRecipe = (name: string): RefusalError =>
     detail: say`The recipe of ${name} has no such component, so there is nothing to replace.`,
   });
 
-const plannedOf = (plan: Prisma.JsonValue, itemId: string, written: Decimal): Decimal => {
-  const lines = readPlan(plan).lines.filter((line) => line.itemId === itemId);
-  return lines.length === 0 ? written : sum(lines.map((line) => new Decimal(line.quantity)));
+const plannedOf = ({ planned }: BatchToCompare, itemId: string, written: Decimal): Decimal => {
+  const lines = planned.filter((line) => line.itemId === itemId);
+  return lines.length === 0 ? written : sum(lines.map(({ quantity }) => quantity));
 };
 
 const replaced = (content: RecipeContent, itemId: string, by: string): RecipeContent => ({
@@ -76,10 +75,10 @@ const replaced = (content: RecipeContent, itemId: string, by: string): RecipeCon
 const added = (
   content: RecipeContent,
   item: BookItem,
-  { plan, quantity }: LotToCompare,
+  { batch, quantity }: LotToCompare,
 ): RecipeContent => {
   const [first] = content.lines;
-  const planned = first ? plannedOf(plan, first.itemId, first.quantity) : new Decimal(0);
+  const planned = first ? plannedOf(batch, first.itemId, first.quantity) : new Decimal(0);
   const written = sum(
     content.lines.filter(({ itemId }) => itemId === first?.itemId).map((line) => line.quantity),
   );

@@ -79,11 +79,12 @@ export const batches: Wording = {
     'Il n’y a rien à filtrer : les solides pèsent plus que zéro.',
   'Liquid only gets less from the pot to the sieve. Check the three weights.':
     'De la casserole au tamis, le liquide ne fait que diminuer. Vérifiez les trois poids.',
-  'batch with a recipe': 'fabrication avec recette',
   'Say why {0} goes in, which the recipe doesn’t name.':
     'Dites pourquoi {0} entre, que la recette ne nomme pas.',
   'Lot {0} is {1}, which the recipe of batch {2} doesn’t name.':
     'Le lot {0} est du produit {1}, que la recette de la fabrication {2} ne nomme pas.',
+  'Lot {0} is {1}, and batch {2} went into tank {3}, which holds something else.':
+    'Le lot {0} est du produit {1}, et la fabrication {2} est allée dans la cuve {3}, qui contient autre chose.',
   'Lot {0} is {1}, which would stand in for {2} in batch {3}.':
     'Le lot {0} est du produit {1}, qui remplacerait {2} dans la fabrication {3}.',
   'No allergen gets worse by what the specifications say.':
