@@ -24,6 +24,13 @@ const batchCode = (row: LotRow, rows: DetailRows): string | null =>
 const placeName = (row: LotRow, rows: DetailRows): string | null =>
   row[11] === null ? null : (rows.places?.[row[11]] ?? null);
 
+/** Days and codes are plain letters and figures: their order is the same in every language. */
+const byAge = (a: TracedLotView, b: TracedLotView): number => {
+  const [first, second] = [`${a.madeOn} ${a.code}`, `${b.madeOn} ${b.code}`];
+  return first < second ? -1 : Number(first > second);
+};
+
+/** The lots of a trace, the oldest first. */
 export const lotViews = (
   { rows, lots }: Subgraph<DetailRows>,
   rootIds: ReadonlySet<string>,
@@ -31,7 +38,7 @@ export const lotViews = (
 ): TracedLotView[] => {
   const held = new Set(rows.held ?? []);
   const received = new Map((rows.received ?? []).map((row) => [row[0], row]));
-  return lots.map((row, number) => {
+  const views = lots.map((row, number): TracedLotView => {
     const side = sideOf(row, rootIds);
     return {
       code: row[1],
@@ -51,4 +58,5 @@ export const lotViews = (
       ...sharedFields(row, side, shared),
     };
   });
+  return views.sort(byAge);
 };

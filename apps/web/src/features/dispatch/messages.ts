@@ -14,7 +14,7 @@ export const dispatchMessages = catalogue('dispatch', {
   customer: ['a customer', 'un client'],
   day: ['Day', 'Jour'],
   what: ['What', 'Quoi'],
-  scanBox: ['Scan a box, or choose below', 'Scanner une boîte, ou choisir ci-dessous'],
+  scanBox: ['Scan a box, or choose a lot', 'Scanner une boîte, ou choisir un lot'],
   chooseLot: ['Add a lot', 'Ajouter un lot'],
   quantity: ['How many', 'Combien'],
   remove: ['Remove', 'Retirer'],

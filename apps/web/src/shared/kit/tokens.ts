@@ -39,6 +39,12 @@ export const pictureHues = [
   '#a0527a',
   '#4f8a6b',
   '#c28f2c',
+  '#2b3a67',
+  '#c0563f',
+  '#6f8f2f',
+  '#7f6fb0',
+  '#2a8494',
+  '#7b1e5a',
 ] as const;
 
 export const pictureHue = (position: number): string =>

@@ -97,7 +97,7 @@ export const RiverPicture = (props: Props) => {
   const nameOf = (key: string): string => (names.get(key) ?? key).replace('\n', ' ');
   const columns = columnsOf(drawn);
   const height = Math.max(260, drawn.nodes.length * 38);
-  const width = Math.max(1100, columns * 140);
+  const width = Math.max(1100, columns * 120);
   // About seven pixels a letter, in the room between two columns; the last has as much beside it.
   const room = Math.floor(width / columns);
   const most = Math.max(8, Math.floor(room / 7.5) - 2);

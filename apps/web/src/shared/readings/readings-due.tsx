@@ -23,12 +23,14 @@ export const ReadingsDue = (props: {
           <ul className="plain-list">
             {overdue.map((row) => (
               <li key={row.placeId} className="row line due-line">
-                <strong>{row.placeName}</strong>
-                <State tone="caution">{t('overdue')}</State>
-                <span className="quiet">
-                  {row.lastAt === null
-                    ? t('never')
-                    : t('lastAt', { at: formats.instant(row.lastAt) })}
+                <span className="row">
+                  <strong>{row.placeName}</strong>
+                  <State tone="caution">{t('overdue')}</State>
+                  <span className="quiet">
+                    {row.lastAt === null
+                      ? t('never')
+                      : t('lastAt', { at: formats.instant(row.lastAt) })}
+                  </span>
                 </span>
                 {props.onTake !== undefined && (
                   <Button
