@@ -130,6 +130,19 @@ describe('diary', () => {
     ]);
   });
 
+  it('is told in the language of whoever reads it', async () => {
+    const answer = await service.as.auditor
+      .get('/diary?from=2026-11-25&to=2026-11-26')
+      .set('Accept-Language', 'fr')
+      .expect(200);
+    const told = (answer.body as { days: Day[] }).days.flatMap(({ entries }) =>
+      entries.map(({ what }) => what),
+    );
+    expect(told).toContain('marchandise reçue');
+    expect(told).toContain('3,2 °C (limites 1 à 4)');
+    expect(told).toContain('ÉBRÉCHÉ\u00a0: corner of cavity 7');
+  });
+
   it('comes as a PDF that says the same', async () => {
     const bytes = await askPdf(service.as.auditor.get('/diary.pdf?from=2026-11-25&to=2026-11-26'));
     const text = allText(readPdf(bytes, 'http-diary'));

@@ -1,3 +1,4 @@
+import { colonIn, figureIn } from '../../domain/words/numbers';
 import type { Tx } from '../../platform/database/prisma';
 import type { DiaryEntryView } from './diary.dto';
 import type { DiaryWords } from './diary.words';
@@ -17,8 +18,14 @@ export interface RawEntry extends Omit<DiaryEntryView, 'at' | 'time' | 'userName
 
 export const within = ({ from, until }: Span) => ({ gte: from, lt: until });
 
-export const joined = (...parts: readonly (string | null | undefined)[]): string =>
-  parts.filter((part) => part !== null && part !== undefined && part !== '').join(': ');
+/** The parts that are there, with the colons of the language. */
+export const joined = (
+  { language }: DiaryWords,
+  ...parts: readonly (string | null | undefined)[]
+): string =>
+  parts
+    .filter((part) => part !== null && part !== undefined && part !== '')
+    .join(`${colonIn(language)} `);
 
 export const readings = async (tx: Tx, span: Span, words: DiaryWords): Promise<RawEntry[]> => {
   const rows = await tx.reading.findMany({
@@ -30,17 +37,20 @@ export const readings = async (tx: Tx, span: Span, words: DiaryWords): Promise<R
       withdrawal: { select: { reason: true } },
     },
   });
+  const figureOf = (value: { toFixed(): string }): string =>
+    figureIn(value.toFixed(), words.language);
   return rows.map((row) => {
-    const figure = `${row.value.toFixed()} ${words.measures[row.measure] ?? row.measure}`;
-    const limits = words.limits(row.low?.toFixed() ?? null, row.high?.toFixed() ?? null);
+    const figure = `${figureOf(row.value)} ${words.measures[row.measure] ?? row.measure}`;
+    const limits = words.limits(row.low && figureOf(row.low), row.high && figureOf(row.high));
     const corrects = row.reversesId === null ? '' : ` – ${words.corrects}`;
-    const wrong = row.withdrawal === null ? '' : ` – ${words.wrong}: ${row.withdrawal.reason}`;
+    const wrong =
+      row.withdrawal === null ? '' : ` – ${joined(words, words.wrong, row.withdrawal.reason)}`;
     const lot = row.lot === null ? undefined : `${row.lot.code} ${row.lot.item.name}`;
     return {
       at: row.at,
       kind: 'reading',
-      subject: joined(row.place?.name ?? lot ?? row.batch?.code, row.step),
-      what: joined(`${figure}${limits}${corrects}${wrong}`, row.correctiveAction),
+      subject: joined(words, row.place?.name ?? lot ?? row.batch?.code, row.step),
+      what: joined(words, `${figure}${limits}${corrects}${wrong}`, row.correctiveAction),
       attention: row.verdict === 'low' || row.verdict === 'high',
       userId: row.userId,
     };
@@ -60,7 +70,7 @@ export const cleanings = async (tx: Tx, span: Span, words: DiaryWords): Promise<
     at: row.at,
     kind: 'cleaning',
     subject: names.get(row.placeId ?? row.tankId ?? '') ?? words.everywhere,
-    what: joined(row.what, row.note),
+    what: joined(words, row.what, row.note),
     attention: false,
     userId: row.userId,
   }));
@@ -75,7 +85,7 @@ export const mouldChecks = async (tx: Tx, span: Span, words: DiaryWords): Promis
     at: row.at,
     kind: 'mould',
     subject: `${row.mould.tag} ${row.mould.design.name}`,
-    what: joined(words.mould[row.result] ?? row.result, row.note),
+    what: joined(words, words.mould[row.result] ?? row.result, row.note),
     attention: row.result === 'chipped',
     userId: row.userId,
   }));
@@ -91,6 +101,7 @@ export const tankEmptyings = async (tx: Tx, span: Span, words: DiaryWords): Prom
     kind: 'tank',
     subject: row.tank.name,
     what: joined(
+      words,
       `${row.cleaned ? words.clean : words.notClean}, ${words.heel[row.outcome] ?? row.outcome}`,
       row.note,
     ),

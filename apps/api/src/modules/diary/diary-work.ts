@@ -30,12 +30,14 @@ const namesOf = async (tx: Tx, subjects: readonly string[]): Promise<Names> => {
   ]);
 };
 
-const deliveriesOf = async (tx: Tx, ids: readonly string[]): Promise<Names> => {
+const deliveriesOf = async (tx: Tx, ids: readonly string[], words: DiaryWords): Promise<Names> => {
   const rows = await tx.delivery.findMany({
     where: { id: { in: [...ids] } },
     select: { id: true, reference: true, supplier: { select: { name: true } } },
   });
-  return new Map(rows.map(({ id, reference, supplier }) => [id, joined(supplier.name, reference)]));
+  return new Map(
+    rows.map(({ id, reference, supplier }) => [id, joined(words, supplier.name, reference)]),
+  );
 };
 
 /** Work done, from the journal: which batch of what, goods from whom and to whom. */
@@ -49,6 +51,7 @@ export const work = async (tx: Tx, span: Span, words: DiaryWords): Promise<RawEn
   const deliveries = await deliveriesOf(
     tx,
     rows.filter(({ action }) => action === 'delivery.booked').map(({ subjectId }) => subjectId),
+    words,
   );
   const subjectOf = (action: string, id: string): string =>
     // A stocktake is the whole store's, and its id says nothing to anybody.

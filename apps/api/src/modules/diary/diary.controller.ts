@@ -1,6 +1,8 @@
-import { Body, Controller, Get, Post, Query, StreamableFile } from '@nestjs/common';
+import { Body, Controller, Get, Post, Query, Req, StreamableFile } from '@nestjs/common';
 import { ApiCreatedResponse, ApiOkResponse, ApiProduces, ApiTags } from '@nestjs/swagger';
+import type { Request } from 'express';
 import { Books } from '../../platform/idempotency/books.decorator';
+import { languageOf } from '../../platform/language/reader-language';
 import { Allow, AllowReaders } from '../access';
 import { pdfFile } from '../papers';
 import { CleaningDto, CleaningView, DiaryPdfQuery, DiaryQuery, DiaryView } from './diary.dto';
@@ -14,8 +16,8 @@ export class DiaryController {
   @Get('diary')
   @AllowReaders()
   @ApiOkResponse({ type: DiaryView })
-  read(@Query() query: DiaryQuery): Promise<DiaryView> {
-    return this.diaries.read(query);
+  read(@Query() query: DiaryQuery, @Req() request: Request): Promise<DiaryView> {
+    return this.diaries.read(query, languageOf(request));
   }
 
   @Get('diary.pdf')

@@ -47,8 +47,8 @@ export class DiaryService {
     private readonly contexts: PaperContexts,
   ) {}
 
-  read(query: DiaryQuery): Promise<DiaryView> {
-    return this.transactions.read((tx) => this.view(tx, query, 'en'));
+  read(query: DiaryQuery, language: PaperLanguage): Promise<DiaryView> {
+    return this.transactions.read((tx) => this.view(tx, query, language));
   }
 
   pdf(query: DiaryPdfQuery): Promise<Buffer> {

@@ -1,6 +1,7 @@
 import type { PaperLanguage } from '../../documents';
 
 export interface DiaryWords {
+  readonly language: PaperLanguage;
   readonly measures: Readonly<Record<string, string>>;
   readonly limits: (low: string | null, high: string | null) => string;
   readonly corrects: string;
@@ -14,6 +15,7 @@ export interface DiaryWords {
 }
 
 const EN: DiaryWords = {
+  language: 'en',
   measures: {
     temp_c: '°C',
     humidity_percent: '% humidity',
@@ -52,6 +54,7 @@ const EN: DiaryWords = {
 };
 
 const FR: DiaryWords = {
+  language: 'fr',
   measures: {
     temp_c: '°C',
     humidity_percent: '% d’humidité',
