@@ -5809,8 +5809,11 @@ export interface components {
             for: string[];
         };
         ObstacleView: {
-            /** @enum {string} */
-            kind: "moulds" | "minutes" | "lead_time" | "life" | "working_days";
+            /**
+             * @description `not_tried`: so much more is asked than fits that planning stopped at its limit
+             * @enum {string}
+             */
+            kind: "moulds" | "minutes" | "lead_time" | "life" | "working_days" | "not_tried";
             subject: string;
         };
         ShortfallView: {

@@ -1,4 +1,5 @@
 import type { DayScale } from './days';
+import type { Effort } from './effort';
 import type { MadeItem, Slice, Supply } from './makings';
 import type { PlanProblem } from './problem';
 import { thousandthsDown, type Thousandths } from './sizes';
@@ -20,6 +21,7 @@ export class Board {
     readonly problem: PlanProblem,
     readonly days: DayScale,
     private readonly made: ReadonlyMap<string, MadeItem>,
+    readonly effort: Effort,
   ) {
     for (const { resource, minutesPerDay, exceptions } of problem.capacities) {
       const free = Array.from({ length: days.length }, (_, index) =>
@@ -40,6 +42,11 @@ export class Board {
 
   rollBack(mark: number): void {
     while (this.undo.length > mark) this.undo.pop()?.();
+  }
+
+  /** What is on the board stays there: no mark that was made before can be rolled back to. */
+  settle(): void {
+    this.undo.length = 0;
   }
 
   madeItem(item: string): MadeItem | undefined {

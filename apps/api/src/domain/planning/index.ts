@@ -1,4 +1,5 @@
 export { lackingOf, type BatchToFill } from './lacking';
+export { Effort } from './effort';
 export { plan, type PlanEffort } from './plan';
 export type {
   BegunBatch,

@@ -1,13 +1,7 @@
 import type { Board } from './board';
 import type { MadeItem, Slice, Supply, Taken } from './makings';
-import { thousandthsUp, type Thousandths } from './sizes';
-
-/** Why something could not be placed, gathered while trying. */
-export interface Obstacle {
-  readonly kind: 'moulds' | 'minutes' | 'lead_time' | 'life' | 'working_days';
-  /** The mould design, the resource or the item that stood in the way. */
-  readonly subject: string;
-}
+import type { Obstacles } from './obstacles';
+import type { Thousandths } from './sizes';
 
 /** What is wanted of an item: so much, usable by a day, good until a day. */
 export interface Need {
@@ -48,10 +42,10 @@ export const takeFromSupplies = (
 };
 
 /** Buying is possible when the supplier can be there in time; fresh goods are taken to last. */
-export const buy = (board: Board, need: Need, into: Taken[], obstacles: Obstacle[]): boolean => {
+export const buy = (board: Board, need: Need, into: Taken[], obstacles: Obstacles): boolean => {
   const leadDays = board.problem.items.get(need.item)?.leadDays ?? 0;
   if (leadDays > need.byDay) {
-    obstacles.push({ kind: 'lead_time', subject: need.item });
+    obstacles.note('lead_time', need.item);
     return false;
   }
   const { item, quantity, byDay, demand } = need;
@@ -70,7 +64,7 @@ export const roomOn = (
   made: MadeItem,
   day: number,
   wanted: number,
-  obstacles: Obstacle[],
+  obstacles: Obstacles,
 ): number => {
   let room = wanted;
   for (const use of made.recipe.uses) {
@@ -79,13 +73,13 @@ export const roomOn = (
     const perCount = use.minutesPerUnit * made.sizes.unitsPerCount;
     // A billionth of a count is the binary error of the minutes, not a count.
     const fits = perCount > 0 ? Math.floor(free / perCount + 1e-9) : free >= 0 ? Infinity : 0;
-    if (fits < room) obstacles.push({ kind: 'minutes', subject: use.resource });
+    if (fits < room) obstacles.note('minutes', use.resource);
     room = Math.min(room, fits);
   }
   const { tray } = made.recipe;
   if (tray) {
     const moulds = board.freeMoulds(tray.design, day, tray.occupiedDays);
-    if (moulds < room) obstacles.push({ kind: 'moulds', subject: tray.design });
+    if (moulds < room) obstacles.note('moulds', tray.design);
     room = Math.min(room, moulds);
   }
   return Math.max(0, room);
@@ -123,12 +117,12 @@ export const beginMaking = (
   const when = { day, latestDay, readyDay, lastDay };
   const slice: Slice = { item: item.id, ...when, count, good, demand, taken: [] };
   board.push(board.slices, slice);
-  const inputs = recipe.lines.map(({ component, quantityPerUnit }): Need => {
+  const quantities = sizes.takenBy(count);
+  const inputs = recipe.lines.map(({ component }, index): Need => {
     const caps = board.problem.items.get(component)?.capsDate ?? true;
-    const quantity = thousandthsUp(quantityPerUnit.times(sizes.unitsOf(count)));
     return {
       item: component,
-      quantity,
+      quantity: quantities[index] ?? 0,
       byDay: day,
       untilDay: caps ? Math.max(untilDay, day) : day,
       demand,

@@ -8,8 +8,8 @@ import {
   roomOn,
   takeFromSupplies,
   type Need,
-  type Obstacle,
 } from './moves';
+import type { Obstacles } from './obstacles';
 import type { Thousandths } from './sizes';
 
 /** How much of a need was met, and the last good day of what met it. */
@@ -28,8 +28,9 @@ export const placeNeed = (
   board: Board,
   need: Need,
   into: Taken[],
-  obstacles: Obstacle[],
+  obstacles: Obstacles,
 ): Placed => {
+  board.effort.look();
   const { taken, lastDay } = takeFromSupplies(board, need, into);
   if (taken === need.quantity) return { quantity: taken, lastDay };
   const rest = { ...need, quantity: need.quantity - taken };
@@ -47,7 +48,7 @@ const make = (
   made: MadeItem,
   need: Need,
   into: Taken[],
-  obstacles: Obstacle[],
+  obstacles: Obstacles,
 ): Placed => {
   const latest = Math.min(need.byDay - made.recipe.restDays, board.days.length - 1);
   const earliest = earliestDay(made, need.untilDay);
@@ -56,6 +57,10 @@ const make = (
   let lastDay = Infinity;
   for (let day = latest; day >= earliest && missing > 0; day -= 1) {
     if (!board.days.isWorking(day)) continue;
+    if (!board.effort.look()) {
+      obstacles.note('not_tried', made.item.id);
+      break;
+    }
     const wanted = made.sizes.countFor(missing);
     const room = roomOn(board, made, day, wanted, obstacles);
     const attempt = (count: number): Placed | undefined =>
@@ -75,18 +80,21 @@ const mostOf = (
   room: number,
   attempt: (count: number) => Placed | undefined,
 ): Placed | undefined => {
+  const isPossible = (count: number): boolean => {
+    const mark = board.mark();
+    const possible = count < room && attempt(count) !== undefined;
+    board.rollBack(mark);
+    return possible;
+  };
   const whole = attempt(room);
-  if (whole || made.recipe.step === 'cook') return whole;
-  let [possible, impossible] = [0, room];
+  if (whole || made.recipe.step === 'cook' || !isPossible(1)) return whole;
+  let [possible, impossible] = [1, room];
   while (impossible - possible > 1) {
     const middle = Math.floor((possible + impossible) / 2);
-    const mark = board.mark();
-    if (attempt(middle)) {
-      possible = middle;
-      board.rollBack(mark);
-    } else impossible = middle;
+    if (isPossible(middle)) possible = middle;
+    else impossible = middle;
   }
-  return possible > 0 ? attempt(possible) : undefined;
+  return attempt(possible);
 };
 
 const makeOn = (
@@ -96,7 +104,7 @@ const makeOn = (
   day: number,
   need: Need,
   into: Taken[],
-  obstacles: Obstacle[],
+  obstacles: Obstacles,
 ): Placed | undefined => {
   const mark = board.mark();
   const { slice, surplus, inputs } = beginMaking(board, made, count, day, need);
@@ -122,12 +130,12 @@ const noteWindow = (
   made: MadeItem,
   earliest: number,
   latest: number,
-  obstacles: Obstacle[],
+  obstacles: Obstacles,
 ): void => {
   const subject = made.item.id;
-  if (latest < earliest && earliest > 0) obstacles.push({ kind: 'life', subject });
+  if (latest < earliest && earliest > 0) obstacles.note('life', subject);
   else {
     for (let day = earliest; day <= latest; day += 1) if (board.days.isWorking(day)) return;
-    obstacles.push({ kind: 'working_days', subject });
+    obstacles.note('working_days', subject);
   }
 };

@@ -3,8 +3,10 @@ import { Decimal, ZERO, sum } from '../units';
 import { Board } from './board';
 import { checkProblem } from './check';
 import { dayScale } from './days';
+import { Effort } from './effort';
 import { madeItems, type Taken } from './makings';
-import type { Need, Obstacle } from './moves';
+import type { Need } from './moves';
+import { Obstacles } from './obstacles';
 import { placeNeed } from './place';
 import type { Demand, PlanProblem } from './problem';
 import type { Plan, Shortfall } from './planned';
@@ -18,8 +20,14 @@ export interface PlanEffort {
   readonly rounds: number;
   /** Tries of the full search, when the rounds leave something short. Zero: don't search. */
   readonly searchTries: number;
+  /** Of all rounds together. What is left when none is left goes short and is said not to be tried. */
+  readonly looks?: Effort;
 }
 
+/**
+ * A season of 60 orders takes some 8,000 looks when all of it fits, and 40,000 when a third goes short.
+ * The usual limit of looks is for what can't fit by far, where going on would only change the wait.
+ */
 const USUAL: PlanEffort = { rounds: 8, searchTries: 20_000 };
 
 /** Above this many demands a full search can't finish, so it isn't begun. */
@@ -40,8 +48,12 @@ export const plan = (
 ): Result<Plan, PlanningRefusal> => {
   const checked = checkProblem(problem);
   if (!checked.ok) return checked;
+  const fresh = boardsFor(problem);
+  const looks = effort.looks ?? new Effort();
+  const before = looks.left;
   let order = inOrder(problem.demands);
-  let best = tryOrder(problem, order);
+  let best = tryOrder(fresh(looks), order);
+  const wholeRound = before - looks.left;
   for (let round = 0; round < effort.rounds && best.shortfalls.length > 0; round += 1) {
     const short = new Set(best.shortfalls.map(({ demand }) => demand));
     const promoted = [
@@ -49,13 +61,15 @@ export const plan = (
       ...order.filter(({ id }) => !short.has(id)),
     ];
     if (promoted.every(({ id }, index) => id === order[index]?.id)) break;
+    // A round that must stop half-way leaves more short than the one before.
+    if (looks.left < wholeRound) break;
     order = promoted;
-    const tried = tryOrder(problem, order);
+    const tried = tryOrder(fresh(looks), order);
     if (isBetter(tried, best)) best = tried;
   }
   const searchable = effort.searchTries > 0 && problem.demands.length <= SEARCHABLE_DEMANDS;
-  if (best.shortfalls.length === 0 || !searchable) return ok(best);
-  return ok(searched(problem, effort.searchTries) ?? best);
+  if (best.shortfalls.length === 0 || !searchable) return ok(best.read());
+  return ok(searched(fresh(looks), problem.demands, effort.searchTries) ?? best.read());
 };
 
 const inOrder = (demands: readonly Demand[]): Demand[] =>
@@ -69,21 +83,23 @@ const inOrder = (demands: readonly Demand[]): Demand[] =>
 const worth = ({ valuePerUnit, quantity }: Demand): Decimal =>
   (valuePerUnit ?? ZERO).times(quantity);
 
+type Short = Pick<Plan, 'shortfalls'>;
+
 /** Less money lost, and of the same money fewer units. */
-const isBetter = (one: Plan, other: Plan): boolean =>
+const isBetter = (one: Short, other: Short): boolean =>
   (lost(one).comparedTo(lost(other)) || missing(one).comparedTo(missing(other))) < 0;
 
-export const lost = ({ shortfalls }: Plan): Decimal =>
+export const lost = ({ shortfalls }: Short): Decimal =>
   sum(shortfalls.map(({ lostValue }) => lostValue));
-export const missing = ({ shortfalls }: Plan): Decimal =>
+export const missing = ({ shortfalls }: Short): Decimal =>
   sum(shortfalls.map((shortfall) => shortfall.missing));
 
-const freshBoard = (problem: PlanProblem): Board =>
-  new Board(
-    problem,
-    dayScale(problem.today, problem.horizonDays, problem.calendar),
-    madeItems(problem),
-  );
+/** Empty boards of one problem; what its recipes come to is worked out once for all of them. */
+const boardsFor = (problem: PlanProblem): ((effort: Effort) => Board) => {
+  const days = dayScale(problem.today, problem.horizonDays, problem.calendar);
+  const made = madeItems(problem);
+  return (effort) => new Board(problem, days, made, effort);
+};
 
 const needOf = (demand: Demand, board: Board): Need => {
   const due = board.days.indexOf(demand.dueDay);
@@ -96,36 +112,40 @@ const needOf = (demand: Demand, board: Board): Need => {
   };
 };
 
-const tryOrder = (problem: PlanProblem, order: readonly Demand[]): Plan => {
-  const board = freshBoard(problem);
+/** One go at all demands. It is read out only when it is the best. */
+interface Tried {
+  readonly shortfalls: readonly Shortfall[];
+  readonly read: () => Plan;
+}
+
+const tryOrder = (board: Board, order: readonly Demand[]): Tried => {
   const served = new Map<string, Taken[]>();
   const shortfalls: Shortfall[] = [];
   for (const demand of order) {
     const taken: Taken[] = [];
     served.set(demand.id, taken);
     const need = needOf(demand, board);
-    const obstacles: Obstacle[] = [];
+    const obstacles = new Obstacles();
     const met = need.byDay < 0 ? 0 : placeNeed(board, need, taken, obstacles).quantity;
     if (met < need.quantity) shortfalls.push(shortfallOf(demand, need.quantity - met, obstacles));
+    board.settle();
   }
-  return readPlan(board, served, shortfalls);
+  return { shortfalls, read: () => readPlan(board, served, shortfalls) };
 };
 
-const shortfallOf = (demand: Demand, short: number, obstacles: readonly Obstacle[]): Shortfall => {
-  const distinct = new Map(obstacles.map((o): [string, Obstacle] => [`${o.kind}/${o.subject}`, o]));
+const shortfallOf = (demand: Demand, short: number, obstacles: Obstacles): Shortfall => {
   const quantity = fromThousandths(short);
   return {
     demand: demand.id,
     item: demand.item,
     missing: quantity,
     lostValue: quantity.times(demand.valuePerUnit ?? ZERO),
-    because: [...distinct.values()],
+    because: obstacles.all,
   };
 };
 
-const searched = (problem: PlanProblem, tries: number): Plan | undefined => {
-  const board = freshBoard(problem);
-  const demands = inOrder(problem.demands).map((demand) => ({
+const searched = (board: Board, all: readonly Demand[], tries: number): Plan | undefined => {
+  const demands = inOrder(all).map((demand) => ({
     need: needOf(demand, board),
     into: [] as Taken[],
   }));

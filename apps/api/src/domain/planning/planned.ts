@@ -1,5 +1,5 @@
 import type { Decimal } from '../units';
-import type { Obstacle } from './moves';
+import type { Obstacle } from './obstacles';
 
 /**
  * Where something that is used comes from. A planned batch is named `item@day`; further ones of that

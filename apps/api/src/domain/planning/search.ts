@@ -1,6 +1,7 @@
 import type { Board } from './board';
 import type { Taken } from './makings';
 import { beginMaking, buy, earliestDay, roomOn, takeFromSupplies, type Need } from './moves';
+import { Obstacles } from './obstacles';
 
 /** A need still to be placed; the parts of a split making go to ever earlier days. */
 interface Task {
@@ -37,13 +38,13 @@ export const searchPlan = (
     const rest = { ...need, quantity: need.quantity - taken };
     if (rest.quantity === 0) return solve(next);
     const made = board.madeItem(need.item);
-    if (!made) return buy(board, rest, into, []) && solve(next);
+    if (!made) return buy(board, rest, into, new Obstacles()) && solve(next);
     const latest = Math.min(latestDay, need.byDay - made.recipe.restDays, board.days.length - 1);
     const wanted = made.sizes.countFor(rest.quantity);
     const least = made.recipe.step === 'cook' ? wanted : 1;
     for (let day = latest; day >= earliestDay(made, need.untilDay); day -= 1) {
       if (!board.days.isWorking(day)) continue;
-      const room = roomOn(board, made, day, wanted, []);
+      const room = roomOn(board, made, day, wanted, new Obstacles());
       for (let count = room; count >= least; count -= 1) {
         if (tryMaking({ need: rest, into, latestDay, next }, count, day)) return true;
         if (tries > limit) return false;

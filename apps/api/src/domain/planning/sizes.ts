@@ -24,24 +24,54 @@ export const fromThousandths = (quantity: Thousandths): Decimal =>
  * milligrams for a filling, which can be cooked in any amount.
  */
 export interface Sizes {
+  /** Of each line of the recipe, what so many of them take. */
+  readonly takenBy: (count: number) => readonly Thousandths[];
   /** Good output of so many of them. */
   readonly goodOf: (count: number) => Thousandths;
   /** The fewest that give at least so much good output. */
   readonly countFor: (good: Thousandths) => number;
-  /** Grams, cavities or boxes that minutes and lines are stated for. */
-  readonly unitsOf: (count: number) => Decimal;
+  /** Grams, cavities or boxes in one of them: what minutes and lines are stated for. */
   readonly unitsPerCount: number;
 }
 
 export const sizesOf = (recipe: PlanRecipe): Sizes => {
-  if (recipe.step === 'cook') {
-    return {
-      goodOf: (count) => thousandthsDown(recipe.goodRatio.times(count).dividedBy(THOUSAND)),
-      countFor: (good) => new Decimal(good).dividedBy(recipe.goodRatio).ceil().toNumber(),
-      unitsOf: (count) => new Decimal(count).dividedBy(THOUSAND),
-      unitsPerCount: 1 / THOUSAND,
-    };
-  }
+  const sizes = recipe.step === 'cook' ? sizesOfFilling(recipe) : sizesOfPieces(recipe);
+  return {
+    goodOf: remembered(sizes.goodOf),
+    countFor: remembered(sizes.countFor),
+    takenBy: remembered((count) =>
+      recipe.lines.map(({ quantityPerUnit }) =>
+        thousandthsUp(quantityPerUnit.times(sizes.unitsOf(count))),
+      ),
+    ),
+    unitsPerCount: sizes.unitsPerCount,
+  };
+};
+
+/** The same few counts are asked for on every day that is tried, and decimals are slow to divide. */
+const remembered = <T>(work: (of: number) => T): ((of: number) => T) => {
+  const known = new Map<number, T>();
+  return (of) => {
+    const before = known.get(of);
+    if (before !== undefined) return before;
+    const result = work(of);
+    known.set(of, result);
+    return result;
+  };
+};
+
+interface Counted extends Omit<Sizes, 'takenBy'> {
+  readonly unitsOf: (count: number) => Decimal;
+}
+
+const sizesOfFilling = ({ goodRatio }: PlanRecipe): Counted => ({
+  goodOf: (count) => thousandthsDown(goodRatio.times(count).dividedBy(THOUSAND)),
+  countFor: (good) => new Decimal(good).dividedBy(goodRatio).ceil().toNumber(),
+  unitsOf: (count) => new Decimal(count).dividedBy(THOUSAND),
+  unitsPerCount: 1 / THOUSAND,
+});
+
+const sizesOfPieces = (recipe: PlanRecipe): Counted => {
   const perCount = recipe.tray?.cavities ?? 1;
   const goodOf = (count: number): Thousandths =>
     wholeBelow(recipe.goodRatio.times(perCount).times(count)) * THOUSAND;

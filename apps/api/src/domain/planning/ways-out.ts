@@ -1,9 +1,11 @@
 import { Temporal } from 'temporal-polyfill';
 import { ok, type Result } from '../refusals/result';
-import { lost, missing, plan } from './plan';
+import { Effort } from './effort';
+import { lost, missing } from './plan';
 import type { PlanProblem } from './problem';
-import type { Plan } from './planned';
+import type { Plan, Shortfall } from './planned';
 import type { PlanningRefusal } from './refusals';
+import { TriedWays } from './tried-ways';
 import {
   deliverLater,
   longerDays,
@@ -17,43 +19,44 @@ import {
 const MOULD_STEPS = [1, 2, 3, 4, 5, 6, 7, 8, 10, 12];
 const MINUTE_STEPS = [60, 120, 180, 240];
 const LATER_STEPS = [1, 2, 3, 5, 7];
-/** Every way is a plan of its own, so a hopeless season doesn't try for minutes on end. */
-const QUICK = { rounds: 0, searchTries: 0 };
 const MAX_CLOSED_DAYS = 8;
+/** Orders that are tried to be delivered later: those whose shortfall loses the most. */
+const MAX_LATER_ORDERS = 8;
+
+/** Changes that are tried in place of one another. */
+interface Ladder {
+  readonly steps: readonly Try[];
+  /** From the least to the greatest of one kind, where more never mends less. */
+  readonly rising: boolean;
+}
 
 /**
  * Ways out of what a plan leaves short, cheapest first. Each is planned anew with the change in it,
  * so what it says it mends it does mend; of each kind the least change that mends all is taken, or
- * the one that mends most. Going short is always among them: it costs the sales that are lost.
+ * the least that mends most. Going short is always among them: it costs the sales that are lost. So
+ * much may go short that there is no time for every way: then the last ones aren't tried.
  */
 export const waysOut = (
   problem: PlanProblem,
   short: Plan,
   prices: WayPrices,
+  looks = new Effort(),
 ): Result<WayOut[], PlanningRefusal> => {
   if (short.shortfalls.length === 0) return ok([]);
   const fewer: WayOut = { kind: 'send_fewer', cost: lost(short), stillMissing: missing(short) };
   const ways: WayOut[] = [fewer];
-  for (const ladder of laddersFor(problem, short, prices)) {
-    let best: WayOut | undefined;
-    for (const step of ladder) {
-      const planned = plan(step.problem, QUICK);
-      if (!planned.ok) return planned;
-      const stillMissing = missing(planned.value);
-      const helps = stillMissing.lessThan(best?.stillMissing ?? fewer.stillMissing);
-      if (!helps) continue;
-      const cost = step.spend(planned.value).plus(lost(planned.value));
-      best = { ...step.way, cost, stillMissing };
-      if (stillMissing.isZero()) break;
-    }
-    if (best) ways.push(best);
+  const plans = new TriedWays(looks);
+  for (const { steps, rising } of laddersFor(problem, short, prices)) {
+    const best = rising ? plans.leastOf(steps) : plans.bestOf(steps);
+    if (best?.stillMissing.lessThan(fewer.stillMissing) === true) ways.push(best);
   }
+  if (plans.refusal) return plans.refusal;
   return ok(
     ways.sort((a, b) => a.cost.comparedTo(b.cost) || a.stillMissing.comparedTo(b.stillMissing)),
   );
 };
 
-const laddersFor = (problem: PlanProblem, short: Plan, prices: WayPrices): Try[][] => {
+const laddersFor = (problem: PlanProblem, short: Plan, prices: WayPrices): Ladder[] => {
   const because = short.shortfalls.flatMap((shortfall) => shortfall.because);
   const subjects = (kind: string): string[] => [
     ...new Set(because.filter((o) => o.kind === kind).map((o) => o.subject)),
@@ -61,20 +64,30 @@ const laddersFor = (problem: PlanProblem, short: Plan, prices: WayPrices): Try[]
   return [
     ...subjects('moulds').flatMap((design) => {
       const price = prices.mouldPrice.get(design);
-      return price ? [MOULD_STEPS.map((count) => moreMoulds(problem, design, count, price))] : [];
+      return price
+        ? [rising(MOULD_STEPS.map((count) => moreMoulds(problem, design, count, price)))]
+        : [];
     }),
     ...subjects('minutes').flatMap((resource) => {
       const price = prices.minutePrice.get(resource);
       return price
-        ? [MINUTE_STEPS.map((minutes) => longerDays(problem, resource, minutes, price))]
+        ? [rising(MINUTE_STEPS.map((minutes) => longerDays(problem, resource, minutes, price)))]
         : [];
     }),
-    closedDaysBefore(problem, short).map((day) => openDay(problem, day, prices)),
-    ...short.shortfalls.map(({ demand }) =>
-      LATER_STEPS.map((days) => deliverLater(problem, demand, days)),
+    {
+      steps: closedDaysBefore(problem, short).map((day) => openDay(problem, day, prices)),
+      rising: false,
+    },
+    ...dearest(short).map(({ demand }) =>
+      rising(LATER_STEPS.map((days) => deliverLater(problem, demand, days))),
     ),
   ];
 };
+
+const rising = (steps: readonly Try[]): Ladder => ({ steps, rising: true });
+
+const dearest = ({ shortfalls }: Plan): Shortfall[] =>
+  [...shortfalls].sort((a, b) => b.lostValue.comparedTo(a.lostValue)).slice(0, MAX_LATER_ORDERS);
 
 /** Closed days before the last order that goes short, the latest first. */
 const closedDaysBefore = (problem: PlanProblem, short: Plan): string[] => {

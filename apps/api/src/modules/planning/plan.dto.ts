@@ -80,7 +80,9 @@ export class PlannedBatchView {
 }
 
 export class ObstacleView {
-  @Choice(['moulds', 'minutes', 'lead_time', 'life', 'working_days'])
+  @Choice(['moulds', 'minutes', 'lead_time', 'life', 'working_days', 'not_tried'], {
+    description: '`not_tried`: so much more is asked than fits that planning stopped at its limit',
+  })
   kind: string;
 
   @Text()

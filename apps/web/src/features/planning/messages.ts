@@ -73,11 +73,24 @@ export const planMessages = catalogue('planning', {
   minutes: ['working time: {{subject}}', 'temps de travail : {{subject}}'],
   lead_time: ['delivery time: {{subject}}', 'délai de livraison : {{subject}}'],
   life: ['shelf life: {{subject}}', 'durée de vie : {{subject}}'],
+  not_tried: ['not tried to the end: {{subject}}', 'pas essayé jusqu’au bout : {{subject}}'],
+  doesNotFit_one: [
+    'Not everything that is asked fits: {{count}} demand goes short, for the reasons beside it.',
+    'Tout ce qui est demandé ne tient pas dans le planning : {{count}} demande n’est pas couverte, pour les raisons indiquées.',
+  ],
+  doesNotFit_other: [
+    'Not everything that is asked fits: {{count}} demands go short, for the reasons beside them.',
+    'Tout ce qui est demandé ne tient pas dans le planning : {{count}} demandes ne sont pas couvertes, pour les raisons indiquées.',
+  ],
+  stopped: [
+    'So much more is asked than fits that planning stopped at its limit, and did not try some demands to the end. Take fewer orders, or later ones, and plan again.',
+    'On demande tellement plus que ce qui tient que le planning s’est arrêté à sa limite, sans essayer certaines demandes jusqu’au bout. Prenez moins de commandes, ou pour plus tard, et refaites le planning.',
+  ],
   working_days: ['working days: {{subject}}', 'jours ouvrés : {{subject}}'],
   waysOut: ['Ways out', 'Comment s’en sortir'],
   waysOutLead: [
-    'Each was planned anew to see what it mends; the cost counts sales that are lost.',
-    'Chacune a été planifiée à nouveau pour voir ce qu’elle règle ; le coût compte les ventes perdues.',
+    'Each was planned anew to see what it mends; the cost counts sales that are lost. When very much goes short, only the first ways are tried.',
+    'Chacune a été planifiée à nouveau pour voir ce qu’elle règle ; le coût compte les ventes perdues. Quand beaucoup trop est demandé, seules les premières sont essayées.',
   ],
   way: ['What could be done', 'Ce qu’on pourrait faire'],
   wayCost: ['What it costs', 'Ce que cela coûte'],

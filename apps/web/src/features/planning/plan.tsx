@@ -10,7 +10,7 @@ import { useFormats } from '../../shared/formats/use-formats';
 import { useLanguage, useMessages } from '../../shared/language/catalogue';
 import { Loaded } from '../../shared/kit/loaded';
 import { useStoppable, Working } from '../../shared/kit/long-work';
-import { Page, Section, State } from '../../shared/kit/page';
+import { Caution, Page, Section, State } from '../../shared/kit/page';
 import { inScreenLanguage } from '../../shared/kit/paper-link';
 import { ProblemNotice } from '../../shared/kit/problem-notice';
 import { OutNav } from '../../shared/rooms/out-nav';
@@ -25,8 +25,13 @@ const Shortfalls = ({ plan }: { readonly plan: Plan }) => {
   const t = useMessages(planMessages);
   const formats = useFormats();
   if (plan.shortfalls.length === 0) return null;
+  const stopped = plan.shortfalls.some(({ because }) =>
+    because.some(({ kind }) => kind === 'not_tried'),
+  );
   return (
     <Section title={t('shortfalls')}>
+      <p>{t('doesNotFit', { count: plan.shortfalls.length })}</p>
+      {stopped && <Caution>{t('stopped')}</Caution>}
       <ul className="plain-list">
         {plan.shortfalls.map((short) => (
           <li key={short.demand + short.itemId} className="row line">
