@@ -63,6 +63,9 @@ describe('a maker who plans', () => {
     await writeOrder(story, { note: 'far too many', inDays: 3, box: BOX, count: '600' });
     await makePlan(story);
     const short = page.getByRole('region', { name: 'What can’t be met, and why' });
+    await short
+      .getByText(/^Not everything that is asked fits: \d+ demands? goe?s? short/)
+      .waitFor();
     const line = short.getByRole('listitem').filter({ hasText: BOX });
     await line
       .getByText(/Missing \d/)
