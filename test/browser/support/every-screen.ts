@@ -7,8 +7,8 @@ import { openDevice, signIn, SIZES, type Size } from './browser';
 import { personOf, startDemoShop } from './demo-shop';
 import { screensOf } from './screens';
 
-// Every screen at three sizes in both languages: it opens without a fault of its own, axe finds
-// nothing, nothing sticks out sideways. `npm run screenshots` also keeps the pictures in
+// Every screen at three sizes in both languages: it opens without a fault of its own, every word of
+// the service has its wording, axe finds nothing, nothing sticks out sideways. `npm run screenshots` also keeps the pictures in
 // test/artifacts/screens to be looked at.
 jest.setTimeout(1_800_000);
 
@@ -45,6 +45,9 @@ const walk = async (locale: string): Promise<string[]> => {
   const { page } = device;
   const faults: string[] = [];
   page.on('pageerror', (error) => faults.push(`${page.url()}: ${error.message}`));
+  page.on('console', (line) => {
+    if (line.text().startsWith('No wording in')) faults.push(`${page.url()}: ${line.text()}`);
+  });
   try {
     await signIn(page, owner.name, owner.password);
     for (const [position, path] of (await screensOf(device.context.request)).entries()) {

@@ -65,7 +65,7 @@ const CostPicture = ({ cost }: { readonly cost: Cost }) => {
             {
               key: 'source',
               title: t('source'),
-              cell: (row) => row.source,
+              cell: (row) => (row.category === 'overhead' ? word(row.source) : row.source),
               text: (row) => row.source,
             },
             {

@@ -21,6 +21,10 @@ export const LotBalance = ({ code }: { readonly code: string }) => {
   const t = useMessages(traceMessages);
   const word = useServiceWords();
   const formats = useFormats();
+  const noteOf = ({ kind, note }: { kind: string; note: string | null }): string => {
+    if (note === null) return '';
+    return `: ${kind === 'loss' ? word(note) : note}`;
+  };
   const balance = useRead('/api/lots/{code}/balance', { params: { path: { code } } });
   return (
     <Section title={t('balance')}>
@@ -61,7 +65,7 @@ export const LotBalance = ({ code }: { readonly code: string }) => {
                 {
                   key: 'kind',
                   title: t('kind'),
-                  cell: (row) => `${word(row.kind)}${row.note === null ? '' : `: ${row.note}`}`,
+                  cell: (row) => `${word(row.kind)}${noteOf(row)}`,
                   text: (row) => row.kind,
                 },
                 {

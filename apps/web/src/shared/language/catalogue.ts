@@ -42,8 +42,21 @@ export const useMessages = <K extends string>(from: Catalogue<K>): Translate<K> 
 /** The language of the screen, for links that a browser opens without the app's headers. */
 export const useLanguage = (): string => useTranslation(undefined, { i18n }).i18n.language;
 
-/** The message of a word that came from the service, or the word itself when it is new to the app. */
+/** How a line in the browser’s log begins that names a key without a message. */
+const NO_WORDING = 'No wording in';
+
+/** What a key of the service looks like; a name that a person gave hardly does. */
+const IS_KEY = /^[a-z]+([_-][a-z]+)+$|[a-z][A-Z]/;
+
+/**
+ * The message of a word that came from the service, or the word itself when it is new to the app:
+ * then the browser's log says so, and a test that walks all screens listens.
+ */
 export const useWords = <K extends string>(from: Catalogue<K>): ((word: string) => string) => {
   const t = useMessages(from);
-  return (word) => (word in from.messages ? t(word as Base<K>) : word.replace(/[_-]/g, ' '));
+  return (word) => {
+    if (word in from.messages) return t(word as Base<K>);
+    if (IS_KEY.test(word)) console.warn(`${NO_WORDING} ${from.name}: ${word}`);
+    return word.replace(/[_-]/g, ' ');
+  };
 };

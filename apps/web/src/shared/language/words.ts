@@ -112,6 +112,18 @@ export const wordMessages = catalogue('words', {
   dispatch: ['dispatch', 'expédition'],
   specification: ['specification', 'fiche technique'],
   product: ['product', 'produit'],
+  'on-hand': ['on hand', 'en stock'],
+  'open-batch': ['in a batch that is open', 'dans une fabrication ouverte'],
+  'returned-to-supplier': ['back to the supplier', 'retourné au fournisseur'],
+  'returned-by-customer': ['back from a customer', 'retourné par un client'],
+  'count-surplus': ['more when counted', 'surplus au comptage'],
+  'count-shortage': ['less when counted', 'manquant au comptage'],
+  'inside-asked-lot': ['inside a lot that is asked about', 'dans un lot concerné'],
+  gain: ['gain', 'gain'],
+  loss: ['loss', 'perte'],
+  used: ['used', 'utilisé'],
+  shortfall: ['missing in the record', 'manquant dans les écritures'],
+  unexplained: ['unexplained', 'inexpliqué'],
 });
 
 export const useServiceWords = (): ((word: string) => string) => useWords(wordMessages);
