@@ -1,3 +1,4 @@
+import { newId } from '../../api/new-id';
 import { Button } from '@mantine/core';
 import { useState } from 'react';
 import { useMessages } from '../../shared/language/catalogue';
@@ -77,7 +78,7 @@ export const CorrectDialog = (props: { readonly batch: Batch; readonly onClose: 
               <Button
                 variant="default"
                 onClick={() => {
-                  const draw = { key: crypto.randomUUID(), lotCode: '', quantity: '', role: '' };
+                  const draw = { key: newId(), lotCode: '', quantity: '', role: '' };
                   put({ draws: [...form.draws, draw] });
                 }}
               >
@@ -86,7 +87,7 @@ export const CorrectDialog = (props: { readonly batch: Batch; readonly onClose: 
               <Button
                 variant="default"
                 onClick={() => {
-                  const loss = { key: crypto.randomUUID(), kind: 'other' as const, mass: '' };
+                  const loss = { key: newId(), kind: 'other' as const, mass: '' };
                   put({ losses: [...form.losses, loss] });
                 }}
               >

@@ -1,4 +1,5 @@
 import type { components } from '../../api/schema';
+import { newId } from '../../api/new-id';
 import type { ForeignLots } from './correct-substitutes';
 import { acceptanceOf, type Role } from './draw-form';
 
@@ -35,7 +36,7 @@ type Output = components['schemas']['BatchOutputView'];
 
 /** The quantity is left to be counted anew: it is the figure that was wrong. */
 export const rightOutput = (wrong: Pick<Output, 'id' | 'role' | 'itemId'> | null): RightOutput => ({
-  key: crypto.randomUUID(),
+  key: newId(),
   instead: wrong?.id ?? null,
   role: wrong?.role ?? 'product',
   itemId: wrong?.role === 'rework' ? wrong.itemId : '',

@@ -2,6 +2,7 @@ import { Button } from '@mantine/core';
 import { useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
 import { useBooking } from '../../api/use-api';
+import { newId } from '../../api/new-id';
 import { useSearchText } from '../../app/use-address';
 import { useMessages } from '../../shared/language/catalogue';
 import { DecimalField } from '../../shared/kit/decimal-field';
@@ -32,7 +33,7 @@ const useStart = (label: string) => {
         path: '/api/batches',
         body,
         label,
-        lane: `open-${crypto.randomUUID()}`,
+        lane: `open-${newId()}`,
       });
       if (done.kind === 'done')
         await navigate({ to: '/kitchen/batches/$id', params: { id: done.answer.id } });

@@ -3,6 +3,7 @@ import { useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
 import { useBooking } from '../../api/use-api';
 import { useList } from '../../api/use-list';
+import { newId } from '../../api/new-id';
 import { useDraft } from '../../shared/offline/use-draft';
 import { useMessages } from '../../shared/language/catalogue';
 import { TextField } from '../../shared/kit/fields';
@@ -42,7 +43,7 @@ const useBookDelivery = (draft: DeliveryDraft, clear: () => void) => {
           lines: draft.lines.map(lineBody),
         },
         label,
-        lane: `delivery-${crypto.randomUUID()}`,
+        lane: `delivery-${newId()}`,
       });
       clear();
       if (done.kind === 'done')

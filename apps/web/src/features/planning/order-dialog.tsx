@@ -1,6 +1,7 @@
 import { Button } from '@mantine/core';
 import { useState } from 'react';
 import { useBooking } from '../../api/use-api';
+import { newId } from '../../api/new-id';
 import { addDays } from '../../shared/formats/days';
 import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
@@ -17,7 +18,7 @@ interface Line {
   readonly quantity: string;
 }
 
-const newLine = (): Line => ({ key: crypto.randomUUID(), itemId: '', quantity: '' });
+const newLine = (): Line => ({ key: newId(), itemId: '', quantity: '' });
 
 /** Writes an order: for whom, for when, how many of what. */
 export const OrderDialog = ({ onClose }: { readonly onClose: () => void }) => {

@@ -1,4 +1,5 @@
 import type { components } from '../../api/schema';
+import { newId } from '../../api/new-id';
 
 type View = components['schemas']['PlanningSettingsView'];
 type Body = components['schemas']['PlanningSettingsDto'];
@@ -40,7 +41,7 @@ export interface SettingsForm extends Readonly<Record<WholeName, string>> {
 
 export const WEEK = [1, 2, 3, 4, 5, 6, 7] as const;
 
-const newKey = (): string => crypto.randomUUID();
+const newKey = (): string => newId();
 
 export const newDay = (day: string): SpecialDay => ({ key: newKey(), day, minutes: '0' });
 

@@ -1,3 +1,4 @@
+import { newId } from '../../api/new-id';
 import { Button } from '@mantine/core';
 import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
@@ -122,7 +123,7 @@ const Step = (props: {
 export const StepsEditor = ({ form, put, disabled }: Props) => {
   const t = useMessages(recipeMessages);
   const empty: StepForm = {
-    key: crypto.randomUUID(),
+    key: newId(),
     title: '',
     text: '',
     restHours: '',

@@ -1,4 +1,5 @@
 import type { components } from '../../api/schema';
+import { newId } from '../../api/new-id';
 
 type Version = components['schemas']['RecipeVersionView'];
 type LineDto = components['schemas']['RecipeLineDto'];
@@ -51,7 +52,7 @@ export interface VersionForm {
 const text = (value: string | number | null): string => (value === null ? '' : String(value));
 
 export const newLine = (role: LineDto['role']): LineForm => ({
-  key: crypto.randomUUID(),
+  key: newId(),
   itemId: '',
   itemName: '',
   unit: 'g',
@@ -61,7 +62,7 @@ export const newLine = (role: LineDto['role']): LineForm => ({
 });
 
 const lineOf = (line: Version['lines'][number]): LineForm => ({
-  key: crypto.randomUUID(),
+  key: newId(),
   itemId: line.itemId,
   itemName: line.itemName,
   unit: line.unit,
@@ -71,7 +72,7 @@ const lineOf = (line: Version['lines'][number]): LineForm => ({
 });
 
 const stepOf = (step: Version['steps'][number]): StepForm => ({
-  key: crypto.randomUUID(),
+  key: newId(),
   title: step.title,
   text: step.text ?? '',
   restHours: step.restHours ?? '',

@@ -1,3 +1,4 @@
+import { newId } from '../../api/new-id';
 import { NativeSelect, Textarea, TextInput } from '@mantine/core';
 import { useId, useState, type ReactNode } from 'react';
 
@@ -113,7 +114,7 @@ export const OneOf = (props: {
   readonly choices: readonly Choice[];
   readonly onChange: (value: string) => void;
 }) => {
-  const [name] = useState(() => crypto.randomUUID());
+  const [name] = useState(() => newId());
   return (
     <fieldset className="one-of">
       <legend>{props.label}</legend>
