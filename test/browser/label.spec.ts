@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { openLabelKitchen, make } from '../support/workshop/label-kitchen';
+import { packFour } from '../support/workshop/printable-box';
 import { openStory, step, type Story } from './support/story';
 
 jest.setTimeout(240_000);
@@ -9,43 +9,9 @@ let boxes: string;
 /** What the page asked to see last. */
 let wishes: object;
 
-/** Four boxes, everything inside specified; the workshop has its address. */
-const packFour = async (): Promise<string> => {
-  const { service } = story;
-  const seen = await service.as.owner.get('/workshop').expect(200);
-  const { version } = seen.body as { version: number };
-  const addressLines = ['1 Example Lane', '1000 Nowhere'];
-  await service.as.owner.patch('/workshop', version, { addressLines }).expect(200);
-  const kitchen = await openLabelKitchen(service);
-  const dark = await kitchen.receive(kitchen.dark, '5000', { bestBefore: '2099-11-01' });
-  const cream = await kitchen.receive(kitchen.cream, '1000', { useBy: '2099-12-20' });
-  const nuts = await kitchen.receive(kitchen.hazelnuts, '500', { bestBefore: '2099-06-01' });
-  const ganache = await make(
-    service,
-    kitchen.ganache,
-    [
-      { lotCode: cream, quantity: '400' },
-      { lotCode: dark, quantity: '450' },
-      { lotCode: nuts, quantity: '150' },
-    ],
-    { outputs: [{ quantity: '1000' }] },
-  );
-  const pieces = await make(
-    service,
-    kitchen.piece,
-    [
-      { lotCode: dark, quantity: '120', role: 'shell' },
-      { lotCode: ganache, quantity: '100', role: 'filling' },
-    ],
-    { outputs: [{ quantity: '20', massGrams: '220' }] },
-  );
-  const draws = [{ lotCode: pieces, quantity: '16' }];
-  return make(service, kitchen.box, draws, { outputs: [{ quantity: '4' }] });
-};
-
 beforeAll(async () => {
   story = await openStory('maker');
-  boxes = await packFour();
+  boxes = (await packFour(story.service)).code;
 });
 afterAll(() => story.end());
 

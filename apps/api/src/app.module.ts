@@ -14,6 +14,7 @@ import { InfusionsModule } from './modules/infusions';
 import { ItemsModule } from './modules/items';
 import { LabelsModule } from './modules/labels';
 import { LotsModule } from './modules/lots';
+import { LongWorkModule } from './modules/long-work';
 import { LotDatesModule } from './modules/lot-dates';
 import { MetersModule } from './modules/meters';
 import { RecipesModule } from './modules/recipes';
@@ -59,6 +60,7 @@ const slices = [
   MetersModule,
   LotDatesModule,
   ImportsModule,
+  LongWorkModule,
   MouldDesignsModule,
   MouldsModule,
   TanksModule,

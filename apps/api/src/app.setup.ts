@@ -6,6 +6,7 @@ import type { NextFunction, Request, Response } from 'express';
 import helmet from 'helmet';
 import { IdempotencyInterceptor } from './platform/idempotency/idempotency.interceptor';
 import { LanguageInterceptor } from './platform/language/language.interceptor';
+import { followRequest } from './platform/long-work/long-work';
 import { toOpenApi31 } from './platform/openapi/openapi-31';
 import { Problem, ProblemFilter, validationPipe } from './platform/problems';
 import { serveWebApp } from './platform/web/serve-web-app';
@@ -38,8 +39,11 @@ export const setUpApp = (app: NestExpressApplication): void => {
   serveWebApp(app);
   app.use(cookieParser());
   app.useBodyParser('json', { limit: BODY_LIMIT });
-  app.use((_request: Request, _response: Response, next: NextFunction) => {
-    withRequestContext(undefined, next);
+  app.use((request: Request, response: Response, next: NextFunction) => {
+    withRequestContext(undefined, () => {
+      followRequest(request, response);
+      next();
+    });
   });
   app.useGlobalPipes(validationPipe());
   app.useGlobalFilters(new ProblemFilter());

@@ -1,4 +1,5 @@
 import { plan, shoppingList, waysOut, type Plan, type PlanProblem } from '@api/domain/planning';
+import { atOnce } from '@api/domain/steps';
 import { faultsOf } from './audit-plan';
 import { D, TODAY, bought, cast, cooked, demand, packed, workshop } from './small-workshop';
 
@@ -183,10 +184,12 @@ describe('what can’t be met', () => {
   });
 
   it('prices the ways out, cheapest first, and each mends what it says', () => {
-    const result = waysOut(tight, planned(tight), {
-      mouldPrice: new Map([['dome', D(15)]]),
-      minutePrice: new Map([['people', D('0.50')]]),
-    });
+    const result = atOnce(
+      waysOut(tight, planned(tight), {
+        mouldPrice: new Map([['dome', D(15)]]),
+        minutePrice: new Map([['people', D('0.50')]]),
+      }),
+    );
     if (!result.ok) throw new Error(result.refusal.detail);
     const ways = result.value;
     expect(ways.map(({ kind }) => kind)).toContain('send_fewer');

@@ -900,6 +900,22 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/work/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get: operations["LongWorkController_step"];
+        put?: never;
+        post?: never;
+        delete: operations["LongWorkController_stop"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/mould-designs": {
         parameters: {
             query?: never;
@@ -4021,6 +4037,18 @@ export interface components {
             /** @description While there is one, nothing is written */
             problems: components["schemas"]["ImportProblemView"][];
             written: boolean;
+        };
+        StepView: {
+            /** @description Null where the work can’t know it, or is not under way */
+            done: number | null;
+            total: number | null;
+        };
+        StoppedWorkView: {
+            /**
+             * @description Stopped: nothing was booked under the key, nor ever will be
+             * @enum {string}
+             */
+            outcome: "stopped" | "booked";
         };
         MouldDesignView: {
             /** Format: uuid */
@@ -10464,6 +10492,80 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ImportReportView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LongWorkController_step: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StepView"];
+                };
+            };
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LongWorkController_stop: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StoppedWorkView"];
                 };
             };
             401: {

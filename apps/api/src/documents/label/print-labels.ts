@@ -1,7 +1,7 @@
 import type { PrintingRefusal } from '../../domain/printing';
 import { ok, type Result } from '../../domain/refusals';
 import type { PdfHead } from '../kit/pdf';
-import { printOnStock, type Prints } from '../kit/print-on-stock';
+import { type Between, printOnStock, type Prints } from '../kit/print-on-stock';
 import { fitLabel } from './fit-label';
 import type { LabelRequest } from './label-view';
 
@@ -16,6 +16,7 @@ export const printLabels = async (
   labels: readonly (Omit<LabelRequest, 'stock'> & { readonly copies: number })[],
   stock: LabelRequest['stock'],
   head: PdfHead,
+  between?: Between,
 ): Promise<Result<PrintedLabels, PrintingRefusal>> => {
   const prints: Prints[] = [];
   const xHeightsMm: number[] = [];
@@ -25,5 +26,5 @@ export const printLabels = async (
     prints.push({ drawing: fitted.value.drawing, copies });
     xHeightsMm.push(fitted.value.xHeightMm);
   }
-  return ok({ pdf: await printOnStock(prints, stock, head), xHeightsMm });
+  return ok({ pdf: await printOnStock(prints, stock, head, between), xHeightsMm });
 };

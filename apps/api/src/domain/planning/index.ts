@@ -1,6 +1,6 @@
 export { lackingOf, type BatchToFill } from './lacking';
 export { Effort } from './effort';
-export { plan, type PlanEffort } from './plan';
+export { plan, planInSteps, type PlanEffort } from './plan';
 export type {
   BegunBatch,
   Capacity,

@@ -1,5 +1,6 @@
 import { ok, type Result } from '../refusals/result';
-import { Decimal, ZERO, sum } from '../units';
+import { atOnce, type InSteps } from '../steps';
+import { type Decimal, ZERO } from '../units';
 import { Board } from './board';
 import { checkProblem } from './check';
 import { dayScale } from './days';
@@ -13,7 +14,8 @@ import type { Plan, Shortfall } from './planned';
 import { readPlan } from './read-plan';
 import type { PlanningRefusal } from './refusals';
 import { searchPlan } from './search';
-import { fromThousandths, thousandthsUp } from './sizes';
+import { isBetter, shortfallOf } from './shortfalls';
+import { thousandthsUp } from './sizes';
 
 export interface PlanEffort {
   /** Times that demands which went short are moved to the front and all is planned anew. */
@@ -42,17 +44,17 @@ const SEARCHABLE_DEMANDS = 8;
  * there is one. A general solver was left out: batches, trays, rest days and shelf life make a
  * large integer programme, while this rule is explainable line by line at the bench.
  */
-export const plan = (
+export function* planInSteps(
   problem: PlanProblem,
   effort: PlanEffort = USUAL,
-): Result<Plan, PlanningRefusal> => {
+): InSteps<Result<Plan, PlanningRefusal>> {
   const checked = checkProblem(problem);
   if (!checked.ok) return checked;
   const fresh = boardsFor(problem);
   const looks = effort.looks ?? new Effort();
   const before = looks.left;
   let order = inOrder(problem.demands);
-  let best = tryOrder(fresh(looks), order);
+  let best = yield* tryOrder(fresh(looks), order);
   const wholeRound = before - looks.left;
   for (let round = 0; round < effort.rounds && best.shortfalls.length > 0; round += 1) {
     const short = new Set(best.shortfalls.map(({ demand }) => demand));
@@ -64,13 +66,18 @@ export const plan = (
     // A round that must stop half-way leaves more short than the one before.
     if (looks.left < wholeRound) break;
     order = promoted;
-    const tried = tryOrder(fresh(looks), order);
+    const tried = yield* tryOrder(fresh(looks), order);
     if (isBetter(tried, best)) best = tried;
   }
   const searchable = effort.searchTries > 0 && problem.demands.length <= SEARCHABLE_DEMANDS;
   if (best.shortfalls.length === 0 || !searchable) return ok(best.read());
   return ok(searched(fresh(looks), problem.demands, effort.searchTries) ?? best.read());
-};
+}
+
+export const plan = (
+  problem: PlanProblem,
+  effort: PlanEffort = USUAL,
+): Result<Plan, PlanningRefusal> => atOnce(planInSteps(problem, effort));
 
 const inOrder = (demands: readonly Demand[]): Demand[] =>
   [...demands].sort(
@@ -82,17 +89,6 @@ const inOrder = (demands: readonly Demand[]): Demand[] =>
 
 const worth = ({ valuePerUnit, quantity }: Demand): Decimal =>
   (valuePerUnit ?? ZERO).times(quantity);
-
-type Short = Pick<Plan, 'shortfalls'>;
-
-/** Less money lost, and of the same money fewer units. */
-const isBetter = (one: Short, other: Short): boolean =>
-  (lost(one).comparedTo(lost(other)) || missing(one).comparedTo(missing(other))) < 0;
-
-export const lost = ({ shortfalls }: Short): Decimal =>
-  sum(shortfalls.map(({ lostValue }) => lostValue));
-export const missing = ({ shortfalls }: Short): Decimal =>
-  sum(shortfalls.map((shortfall) => shortfall.missing));
 
 /** Empty boards of one problem; what its recipes come to is worked out once for all of them. */
 const boardsFor = (problem: PlanProblem): ((effort: Effort) => Board) => {
@@ -118,7 +114,8 @@ interface Tried {
   readonly read: () => Plan;
 }
 
-const tryOrder = (board: Board, order: readonly Demand[]): Tried => {
+/** How many rounds there will be nobody knows, so no step says how far it is. */
+function* tryOrder(board: Board, order: readonly Demand[]): InSteps<Tried> {
   const served = new Map<string, Taken[]>();
   const shortfalls: Shortfall[] = [];
   for (const demand of order) {
@@ -129,20 +126,10 @@ const tryOrder = (board: Board, order: readonly Demand[]): Tried => {
     const met = need.byDay < 0 ? 0 : placeNeed(board, need, taken, obstacles).quantity;
     if (met < need.quantity) shortfalls.push(shortfallOf(demand, need.quantity - met, obstacles));
     board.settle();
+    yield undefined;
   }
   return { shortfalls, read: () => readPlan(board, served, shortfalls) };
-};
-
-const shortfallOf = (demand: Demand, short: number, obstacles: Obstacles): Shortfall => {
-  const quantity = fromThousandths(short);
-  return {
-    demand: demand.id,
-    item: demand.item,
-    missing: quantity,
-    lostValue: quantity.times(demand.valuePerUnit ?? ZERO),
-    because: obstacles.all,
-  };
-};
+}
 
 const searched = (board: Board, all: readonly Demand[], tries: number): Plan | undefined => {
   const demands = inOrder(all).map((demand) => ({

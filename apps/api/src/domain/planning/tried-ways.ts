@@ -1,7 +1,8 @@
 import type { Result } from '../refusals/result';
 import type { Effort } from './effort';
-import { lost, missing, plan } from './plan';
+import { plan } from './plan';
 import type { PlanningRefusal } from './refusals';
+import { lost, missing } from './shortfalls';
 import type { Try, WayOut } from './way-tries';
 
 /** Every way is planned once through. */

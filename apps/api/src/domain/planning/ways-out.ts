@@ -1,10 +1,11 @@
 import { Temporal } from 'temporal-polyfill';
 import { ok, type Result } from '../refusals/result';
+import type { InSteps } from '../steps';
 import { Effort } from './effort';
-import { lost, missing } from './plan';
 import type { PlanProblem } from './problem';
 import type { Plan, Shortfall } from './planned';
 import type { PlanningRefusal } from './refusals';
+import { lost, missing } from './shortfalls';
 import { TriedWays } from './tried-ways';
 import {
   deliverLater,
@@ -36,17 +37,19 @@ interface Ladder {
  * the least that mends most. Going short is always among them: it costs the sales that are lost. So
  * much may go short that there is no time for every way: then the last ones aren't tried.
  */
-export const waysOut = (
+export function* waysOut(
   problem: PlanProblem,
   short: Plan,
   prices: WayPrices,
   looks = new Effort(),
-): Result<WayOut[], PlanningRefusal> => {
+): InSteps<Result<WayOut[], PlanningRefusal>> {
   if (short.shortfalls.length === 0) return ok([]);
   const fewer: WayOut = { kind: 'send_fewer', cost: lost(short), stillMissing: missing(short) };
   const ways: WayOut[] = [fewer];
   const plans = new TriedWays(looks);
-  for (const { steps, rising } of laddersFor(problem, short, prices)) {
+  const ladders = laddersFor(problem, short, prices);
+  for (const [done, { steps, rising }] of ladders.entries()) {
+    yield { done, total: ladders.length };
     const best = rising ? plans.leastOf(steps) : plans.bestOf(steps);
     if (best?.stillMissing.lessThan(fewer.stillMissing) === true) ways.push(best);
   }
@@ -54,7 +57,7 @@ export const waysOut = (
   return ok(
     ways.sort((a, b) => a.cost.comparedTo(b.cost) || a.stillMissing.comparedTo(b.stillMissing)),
   );
-};
+}
 
 const laddersFor = (problem: PlanProblem, short: Plan, prices: WayPrices): Ladder[] => {
   const because = short.shortfalls.flatMap((shortfall) => shortfall.because);

@@ -8,5 +8,6 @@ export interface ServiceRefusal extends Refused {
     | 'still-in-use'
     | 'stale-version'
     | 'idempotency-key-reused'
+    | 'work-stopped'
     | 'not-valid';
 }

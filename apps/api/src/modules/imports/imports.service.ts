@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { csvText } from '../../platform/csv/csv';
 import type { Tx } from '../../platform/database/prisma';
 import { Transactions } from '../../platform/database/transactions';
+import { goOn } from '../../platform/long-work/long-work';
 import { noteInJournal } from '../../platform/journal/journal';
 import { orNotFound, ProblemError } from '../../platform/problems';
 import { readTable } from './csv-table';
@@ -41,7 +42,10 @@ export class ImportsService {
     return this.transactions.book(async (tx, by) => {
       const plan = await planOf(tx, register, dto.csv);
       refuseUnclean(plan);
-      for (const line of plan.lines) await line.write(tx, by);
+      for (const [done, line] of plan.lines.entries()) {
+        await line.write(tx, by);
+        await goOn({ done: done + 1, total: plan.lines.length });
+      }
       noteInJournal(by, {
         action: 'register.imported',
         subjectKind: 'register',

@@ -10,6 +10,7 @@ import {
 import { acceptances, blocking, type Acceptances, type LabelContent } from '../../domain/label';
 import { readStock, type LabelStock } from '../../domain/printing';
 import type { Tx } from '../../platform/database/prisma';
+import { goOn } from '../../platform/long-work/long-work';
 import { orRefuse, RefusalError } from '../../platform/problems';
 import { composeForLot, type LotLabel } from './compose-for-lot';
 import { findingView } from './declarations.view';
@@ -137,7 +138,7 @@ export const drawPaper = async (paper: LabelPaper): Promise<DrawnPaper> => {
     return { pdf, content: paper.view };
   }
   const { content, symbols, stock, copies } = paper;
-  const printed = orRefuse(await printLabels([{ content, symbols, copies }], stock, head));
+  const printed = orRefuse(await printLabels([{ content, symbols, copies }], stock, head, goOn));
   return {
     pdf: printed.pdf,
     content: { content, stock, symbols, xHeightMm: printed.xHeightsMm[0] },

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { plan, waysOut } from '../../domain/planning';
+import { planInSteps, waysOut } from '../../domain/planning';
 import { Decimal } from '../../domain/units';
 import type { Prisma } from '../../generated/prisma/client';
 import { Clock } from '../../platform/clock/clock';
@@ -7,6 +7,7 @@ import { dayToDb } from '../../platform/database/days';
 import type { Tx } from '../../platform/database/prisma';
 import { Transactions } from '../../platform/database/transactions';
 import { newId } from '../../platform/ids/new-id';
+import { goOn, inTurns } from '../../platform/long-work/long-work';
 import { noteInJournal } from '../../platform/journal/journal';
 import {
   decodeCursor,
@@ -35,8 +36,9 @@ export class PlanService {
   async make(): Promise<PlanView> {
     const content = await this.transactions.read(async (tx) => {
       const loaded = await this.load(tx);
-      return planContent(tx, loaded, orRefuse(plan(loaded.problem)));
+      return planContent(tx, loaded, orRefuse(await inTurns(planInSteps(loaded.problem))));
     });
+    await goOn();
     return this.transactions.book(async (tx, by) => {
       const id = newId();
       await tx.savedPlan.create({
@@ -81,9 +83,9 @@ export class PlanService {
     return this.transactions.read(async (tx) => {
       const loaded = await this.load(tx);
       const { settings, problem } = loaded;
-      const short = orRefuse(plan(problem));
+      const short = orRefuse(await inTurns(planInSteps(problem)));
       const hour = settings.extraHourPrice;
-      const ways = waysOut(problem, short, {
+      const tried = waysOut(problem, short, {
         mouldPrice: new Map(
           settings.mouldPrice === null
             ? []
@@ -93,7 +95,7 @@ export class PlanService {
           hour === null ? [] : [[PEOPLE, new Decimal(hour).dividedBy(MINUTES_PER_HOUR)]],
         ),
       });
-      return orRefuse(ways).map((way) => wayOutView(loaded, way));
+      return orRefuse(await inTurns(tried)).map((way) => wayOutView(loaded, way));
     });
   }
 

@@ -3,6 +3,7 @@ import { Temporal } from 'temporal-polyfill';
 import { Clock } from '../clock/clock';
 import { findReplay } from '../idempotency/replay';
 import type { JournalLine } from '../journal/journal';
+import { unlessStopped } from '../long-work/long-work';
 import { closeBooking } from './close-booking';
 import {
   type Actor,
@@ -105,9 +106,12 @@ export class Transactions {
     return this.book((tx, by) => work(tx, by, prepared));
   }
 
-  /** One consistent snapshot for a page that is put together from several queries. */
+  /**
+   * One consistent snapshot for a page that is put together from several queries. When it is
+   * stopped, the transaction ends with the statement under way and takes no further one.
+   */
   async read<T>(work: (tx: Tx) => Promise<T>): Promise<T> {
-    return this.database.client.$transaction(work, {
+    return this.database.client.$transaction((tx) => unlessStopped(work(tx)), {
       isolationLevel: 'RepeatableRead',
       maxWait: 15_000,
       timeout: 120_000,

@@ -13,6 +13,7 @@ export const problemTable: Readonly<Record<RefusalCode, ProblemShape>> = {
   'still-in-use': { status: 409, title: say`Still in use` },
   'stale-version': { status: 412, title: say`Changed by someone else meanwhile` },
   'idempotency-key-reused': { status: 422, title: say`Idempotency-Key used before` },
+  'work-stopped': { status: 409, title: say`Stopped` },
   'not-valid': { status: 422, title: say`Against a rule` },
 
   'gtin-not-valid': { status: 422, title: say`Not a GTIN` },

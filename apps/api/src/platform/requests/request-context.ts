@@ -1,5 +1,6 @@
 import { AsyncLocalStorage } from 'node:async_hooks';
 import { DEFAULT_LOT_PATTERN } from '../../domain/identification';
+import type { Work } from '../long-work/long-work';
 
 export type Role = 'owner' | 'maker' | 'seller' | 'auditor';
 
@@ -32,16 +33,19 @@ export interface IdempotencyClaim {
   readonly status: number;
 }
 
-interface RequestContext {
+export interface RequestContext {
   actor: Actor | undefined;
   claim: IdempotencyClaim | undefined;
+  work: Work | undefined;
 }
 
 const storage = new AsyncLocalStorage<RequestContext>();
 
 /** Opens the context of one request; everything awaited inside sees it. */
 export const withRequestContext = <T>(actor: Actor | undefined, run: () => T): T =>
-  storage.run({ actor, claim: undefined }, run);
+  storage.run({ actor, claim: undefined, work: undefined }, run);
+
+export const currentContext = (): RequestContext | undefined => storage.getStore();
 
 export const setActor = (actor: Actor): void => {
   const context = storage.getStore();

@@ -4,6 +4,7 @@ export const problemTitles: Wording = {
   'Not found': 'Introuvable',
   'Still in use': 'Encore utilisé',
   'Changed by someone else meanwhile': 'Modifié entre-temps par quelqu’un d’autre',
+  Stopped: 'Arrêté',
   'Idempotency-Key used before': 'Idempotency-Key déjà utilisée',
   'Not a GTIN': 'Pas un GTIN',
   'Not readable as GS1 data': 'Illisible comme données GS1',

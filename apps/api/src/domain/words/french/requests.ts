@@ -30,6 +30,8 @@ export const requests: Wording = {
   'Idempotency-Key missing': 'Idempotency-Key manque',
   'Send an Idempotency-Key header of 8 to 200 printable characters, new for each booking, so that a repeated request is booked once.':
     'Envoyez un en-tête Idempotency-Key de 8 à 200 caractères imprimables, nouveau pour chaque enregistrement, afin qu’une demande répétée ne soit enregistrée qu’une fois.',
+  'This was stopped before it was done. Nothing was booked.':
+    'Ceci a été arrêté avant la fin. Rien n’a été enregistré.',
   'This Idempotency-Key was used for another request. Send a new key.':
     'Cette Idempotency-Key a servi à une autre demande. Envoyez une nouvelle clé.',
   'Not a page of this list': 'Pas une page de cette liste',

@@ -1,0 +1,1 @@
+export { LongWorkModule } from './long-work.module';
