@@ -89,7 +89,12 @@ export default tseslint.config(
     // The web app's service worker.
     files: ['apps/web/public/offline.js'],
     languageOptions: {
-      globals: { self: 'readonly', caches: 'readonly', fetch: 'readonly' },
+      globals: {
+        self: 'readonly',
+        caches: 'readonly',
+        fetch: 'readonly',
+        AbortController: 'readonly',
+      },
     },
   },
   importBoundaries,

@@ -7,9 +7,23 @@ const ANSWERS = 'ballotin-answers-1';
 self.addEventListener('install', () => self.skipWaiting());
 self.addEventListener('activate', (event) => event.waitUntil(self.clients.claim()));
 
+// Requests under way by their Work-Id: not every browser tells a worker that the page hung up.
+const underWay = new Map();
+
+const fetchWatched = async (request) => {
+  const id = request.headers.get('work-id');
+  const hangUp = new AbortController();
+  if (id !== null) underWay.set(id, hangUp);
+  try {
+    return await fetch(request, { signal: hangUp.signal });
+  } finally {
+    if (underWay.get(id) === hangUp) underWay.delete(id);
+  }
+};
+
 const fromNetwork = async (request, cacheName, key) => {
   try {
-    const response = await fetch(request);
+    const response = await fetchWatched(request);
     if (response.ok) await (await caches.open(cacheName)).put(key, response.clone());
     if (response.status === 401) await caches.delete(ANSWERS);
     return response;
@@ -37,7 +51,7 @@ self.addEventListener('fetch', (event) => {
     event.respondWith(fromNetwork(request, APP, '/'));
   } else if (url.pathname.startsWith('/assets/')) {
     event.respondWith(fromCache(request));
-  } else if (url.pathname.startsWith('/api/') && !/\.(pdf|csv)$/.test(url.pathname)) {
+  } else if (/^\/api\/(?!work\/)/.test(url.pathname) && !/\.(pdf|csv)$/.test(url.pathname)) {
     if ((request.headers.get('accept') ?? '').includes('text/event-stream')) return;
     event.respondWith(fromNetwork(request, ANSWERS, request.url));
   }
@@ -55,5 +69,6 @@ const keep = async (paths) => {
 
 self.addEventListener('message', (event) => {
   if (Array.isArray(event.data?.keep)) event.waitUntil(keep(event.data.keep));
+  if (event.data?.hangUp !== undefined) underWay.get(event.data.hangUp)?.abort();
   if (event.data === 'forget') event.waitUntil(caches.delete(ANSWERS));
 });

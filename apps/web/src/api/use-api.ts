@@ -1,4 +1,4 @@
-import { useMutation, useQuery, useQueryClient, type UseQueryResult } from '@tanstack/react-query';
+import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useSession } from '../app/session';
 import { book, type Booked } from '../shared/offline/bookings';
 import {
@@ -11,28 +11,20 @@ import {
   type Read,
   type Written,
 } from './client';
-
-interface ReadOptions {
-  readonly enabled?: boolean;
-  readonly keep?: boolean;
-}
+import { type Asked, useAsk } from './use-ask';
+import type { Watched } from './watched';
 
 /** Reads a path of the service and keeps it fresh. */
 export const useRead = <P extends GetPath>(
   path: P,
   init?: GetInit<P>,
-  options: ReadOptions = {},
-): UseQueryResult<Read<P>> => {
-  const ask = ({ signal }: { readonly signal: AbortSignal }): Promise<unknown> =>
-    read(path, { ...init, signal } as unknown as GetInit<P>);
-  const before = (previous: unknown): unknown => previous;
-  return useQuery({
+  options: { readonly enabled?: boolean; readonly keep?: boolean; readonly everyMs?: number } = {},
+): Asked<Read<P>> =>
+  useAsk({
+    ...options,
     queryKey: [path, init ?? null],
-    queryFn: ask,
-    enabled: options.enabled ?? true,
-    ...(options.keep === true ? { placeholderData: before } : {}),
+    queryFn: (sent) => read(path, { ...init, ...sent } as unknown as GetInit<P>),
   });
-};
 
 export interface BookingOf<P extends PostPath> {
   readonly path: P;
@@ -51,14 +43,20 @@ export interface BookingOf<P extends PostPath> {
 export const useBooking = () => {
   const session = useSession();
   const queries = useQueryClient();
-  return async <P extends PostPath>(booking: BookingOf<P>): Promise<Booked<Written<P>>> => {
-    const done = await book<Written<P>>({
-      path: fill(booking.path, booking.at),
-      body: booking.body ?? {},
-      label: booking.label,
-      lane: booking.lane,
-      userId: session.userId,
-    });
+  return async <P extends PostPath>(
+    booking: BookingOf<P>,
+    watched?: Watched,
+  ): Promise<Booked<Written<P>>> => {
+    const done = await book<Written<P>>(
+      {
+        path: fill(booking.path, booking.at),
+        body: booking.body ?? {},
+        label: booking.label,
+        lane: booking.lane,
+        userId: session.userId,
+      },
+      watched,
+    );
     await queries.invalidateQueries();
     return done;
   };

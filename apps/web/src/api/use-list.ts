@@ -1,5 +1,9 @@
-import { useInfiniteQuery, type UseQueryResult } from '@tanstack/react-query';
+import { useInfiniteQuery, useQueryClient } from '@tanstack/react-query';
+import { useState } from 'react';
 import { type GetInit, type GetPath, read, type Read } from './client';
+import type { Asked } from './use-ask';
+import { sentWith } from './watched';
+import { newId } from './new-id';
 
 interface PageOf<T> {
   readonly items: readonly T[];
@@ -16,7 +20,7 @@ export type Row<P extends ListPath> = Read<P> extends { items: readonly (infer T
 export interface List<T> {
   readonly rows: readonly T[];
   /** For `Loaded`: state and errors of the list as a whole. */
-  readonly query: UseQueryResult<readonly T[]>;
+  readonly query: Asked<readonly T[]>;
   readonly more: (() => void) | undefined;
 }
 
@@ -26,14 +30,20 @@ export const useList = <P extends ListPath>(
   query: Readonly<Record<string, string | number | undefined>> = {},
   enabled = true,
 ): List<Row<P>> => {
+  const queries = useQueryClient();
+  const [workId] = useState(() => newId());
+  const queryKey = [path, query];
   const pages = useInfiniteQuery({
-    queryKey: [path, query],
+    queryKey,
     initialPageParam: undefined as string | undefined,
     queryFn: async ({ pageParam, signal }) => {
       const given = Object.entries({ limit: 100, ...query, after: pageParam }).filter(
         ([, value]) => value !== undefined && value !== '',
       );
-      const init = { params: { query: Object.fromEntries(given) }, signal };
+      const init = {
+        params: { query: Object.fromEntries(given) },
+        ...sentWith({ signal, id: workId }),
+      };
       return (await read(path, init as unknown as GetInit<P>)) as unknown as PageOf<Row<P>>;
     },
     getNextPageParam: (last) => last.next ?? undefined,
@@ -45,7 +55,9 @@ export const useList = <P extends ListPath>(
     query: {
       ...pages,
       data: pages.data === undefined ? undefined : rows,
-    } as unknown as UseQueryResult<readonly Row<P>[]>,
+      stop: () => void queries.cancelQueries({ queryKey, exact: true }),
+      workId,
+    } as unknown as Asked<readonly Row<P>[]>,
     more: pages.hasNextPage ? () => void pages.fetchNextPage() : undefined,
   };
 };

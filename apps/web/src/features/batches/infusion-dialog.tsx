@@ -1,7 +1,7 @@
-import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { api, must } from '../../api/client';
 import type { components } from '../../api/schema';
+import { useAsk } from '../../api/use-ask';
 import { compareExact } from '../../shared/formats/exact';
 import { useFormats } from '../../shared/formats/use-formats';
 import { RetentionGuide } from '../../shared/infusions/retention-guide';
@@ -30,7 +30,7 @@ const isWhole = (weights: Weights): boolean =>
   Object.values(weights).every((grams) => grams !== '');
 
 const useWeighed = (weights: Weights) =>
-  useQuery({
+  useAsk({
     queryKey: ['/api/infusions/weights', weights],
     enabled: isWhole(weights),
     retry: false,

@@ -1,6 +1,6 @@
-import { useQuery } from '@tanstack/react-query';
 import { api, must } from '../../api/client';
 import type { components } from '../../api/schema';
+import { useAsk } from '../../api/use-ask';
 import { compareExact } from '../../shared/formats/exact';
 import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
@@ -25,7 +25,7 @@ export interface Asked {
 
 export const useSubstitution = ({ batchId, itemId, lotCode, quantity }: Asked) => {
   const amount = itemId === '' && /^\d+(\.\d+)?$/.test(quantity) ? quantity : '';
-  return useQuery({
+  return useAsk({
     queryKey: ['/api/batches/{id}/substitutions', batchId, itemId, lotCode, amount],
     enabled: lotCode !== '',
     queryFn: ({ signal }) =>

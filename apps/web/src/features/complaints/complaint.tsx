@@ -14,6 +14,7 @@ import { useServiceWords } from '../../shared/language/words';
 import { fetchBlob } from '../../shared/kit/download';
 import { LongField } from '../../shared/kit/fields';
 import { Loaded } from '../../shared/kit/loaded';
+import { useStoppable, Working } from '../../shared/kit/long-work';
 import { Caution, Fact, Facts, Page, Section, State } from '../../shared/kit/page';
 import { ProblemNotice } from '../../shared/kit/problem-notice';
 import { complaintMessages } from './messages';
@@ -59,19 +60,18 @@ const Photos = ({ complaint }: { readonly complaint: Complaint }) => {
   const t = useMessages(complaintMessages);
   const may = useMay('seller', 'maker');
   const queries = useQueryClient();
-  const [error, setError] = useState<unknown>();
+  const { working, error, run, cancel } = useStoppable();
   const base = `/api/complaints/${encodeURIComponent(complaint.code)}/photos`;
-  const add = async (file: File): Promise<void> => {
-    const body = new FormData();
-    body.append('photo', file);
-    setError(undefined);
-    try {
-      await fetchBlob(base, { method: 'POST', body });
-      await queries.invalidateQueries();
-    } catch (cause) {
-      setError(cause);
-    }
-  };
+  const add = (file: File) =>
+    run(async ({ signal }) => {
+      const body = new FormData();
+      body.append('photo', file);
+      try {
+        await fetchBlob(base, { method: 'POST', body, signal });
+      } finally {
+        await queries.invalidateQueries();
+      }
+    });
   return (
     <Section title={t('photos')}>
       <div className="row">
@@ -85,8 +85,9 @@ const Photos = ({ complaint }: { readonly complaint: Complaint }) => {
           </a>
         ))}
       </div>
+      {working && <Working label={t('sendingPhoto')} onCancel={cancel} />}
       <ProblemNotice error={error} />
-      {may && (
+      {may && !working && (
         <label className="button-link">
           {t('addPhoto')}
           <input

@@ -56,6 +56,7 @@ export const complaintMessages = catalogue('complaints', {
   trace: ['Trace the lot', 'Tracer le lot'],
   recall: ['Open a recall', 'Ouvrir un rappel'],
   photos: ['Photos', 'Photos'],
+  sendingPhoto: ['The photograph is being sent…', 'Envoi de la photo…'],
   addPhoto: ['Add a photo', 'Ajouter une photo'],
   photoOf: ['Photo {{name}}', 'Photo {{name}}'],
   saved: ['Saved.', 'Enregistré.'],

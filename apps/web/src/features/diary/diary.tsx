@@ -10,7 +10,7 @@ import { DataTable } from '../../shared/kit/data-table';
 import { DayField } from '../../shared/kit/fields';
 import { Loaded } from '../../shared/kit/loaded';
 import { Page, Section, State } from '../../shared/kit/page';
-import { PaperLink } from '../../shared/kit/paper-link';
+import { LongPaperLink } from '../../shared/kit/paper-link';
 import { CleaningDialog, PlaceReadingDialog } from '../../shared/readings/reading-dialogs';
 import { diaryMessages } from '../../shared/readings/messages';
 import { RoomCheckDialog } from '../../shared/readings/room-check';
@@ -79,7 +79,7 @@ const Diary = () => {
       lead={t('lead')}
       actions={
         <>
-          <PaperLink href={`/api/diary.pdf?from=${from}&to=${to}`}>{t('pdf')}</PaperLink>
+          <LongPaperLink href={`/api/diary.pdf?from=${from}&to=${to}`}>{t('pdf')}</LongPaperLink>
           {may && (
             <>
               <Button variant="default" onClick={() => setOpen('room')}>

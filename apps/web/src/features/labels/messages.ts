@@ -210,6 +210,10 @@ export const labelMessages = catalogue('labels', {
     'Nobody has set up how this item is labelled; these are the usual settings.',
     'L’étiquetage de cet article n’est pas réglé ; ce sont les réglages usuels.',
   ],
+  printing: [
+    'The labels are drawn and put on record…',
+    'Les étiquettes sont tracées et archivées…',
+  ],
   bookLabel: ['Labels of {{code}}', 'Étiquettes de {{code}}'],
   onlyPdf: [
     'Your browser can’t show a PDF here; open it instead.',

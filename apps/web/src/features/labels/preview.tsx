@@ -1,9 +1,10 @@
 import { Button } from '@mantine/core';
-import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
 import { api, must } from '../../api/client';
 import { problemCode, ProblemError } from '../../api/problem';
 import type { components } from '../../api/schema';
+import { useAsk } from '../../api/use-ask';
+import type { Sent } from '../../api/watched';
 import { useMessages } from '../../shared/language/catalogue';
 import { Working } from '../../shared/kit/long-work';
 import { Section } from '../../shared/kit/page';
@@ -26,12 +27,12 @@ const useSettled = (wishes: Wishes): Wishes => {
 };
 
 /** The address of the drawn file in this browser. */
-const draw = async (code: string, wishes: Wishes, signal: AbortSignal): Promise<string> => {
+const draw = async (code: string, wishes: Wishes, sent: Sent): Promise<string> => {
   const file = await must(
     api.POST('/api/lots/{code}/label-previews', {
       params: { path: { code } },
       body: wishes,
-      signal,
+      ...sent,
       parseAs: 'blob',
     }) as Promise<{ data?: Blob; error?: unknown; response: Response }>,
   );
@@ -45,11 +46,10 @@ const isKeptBack = (error: unknown): boolean =>
 /** The very PDF that printing puts on record today, drawn anew for every wish; nothing is kept. */
 export const Preview = ({ code, wishes }: { readonly code: string; readonly wishes: Wishes }) => {
   const t = useMessages(labelMessages);
-  const queries = useQueryClient();
   const settled = useSettled(wishes);
-  const preview = useQuery({
+  const preview = useAsk({
     queryKey: ['label-preview', code, settled],
-    queryFn: ({ signal }) => draw(code, settled, signal),
+    queryFn: (sent) => draw(code, settled, sent),
     enabled: settled.copies >= 1,
     retry: false,
     gcTime: 0,
@@ -73,10 +73,7 @@ export const Preview = ({ code, wishes }: { readonly code: string; readonly wish
       }
     >
       {preview.isFetching ? (
-        <Working
-          label={t('drawing')}
-          onCancel={() => void queries.cancelQueries({ queryKey: ['label-preview', code] })}
-        />
+        <Working label={t('drawing')} id={preview.workId} onCancel={preview.stop} />
       ) : (
         <p role="status" className="quiet">
           {preview.isError ? t('noPreview') : t('previewLead')}

@@ -1,10 +1,10 @@
 import { Button } from '@mantine/core';
-import { useState } from 'react';
 import { fieldErrors, ProblemError } from '../../api/problem';
 import type { components } from '../../api/schema';
 import { useBooking } from '../../api/use-api';
 import { useMay } from '../../app/session';
 import { useMessages } from '../../shared/language/catalogue';
+import { useStoppable, Working } from '../../shared/kit/long-work';
 import { Section } from '../../shared/kit/page';
 import { ProblemNotice } from '../../shared/kit/problem-notice';
 import { Findings } from './findings';
@@ -27,24 +27,22 @@ export const Printing = ({ declaration, form, onForm, taken, onTake }: Props) =>
   const t = useMessages(labelMessages);
   const book = useBooking();
   const mayPrint = useMay('maker', 'seller');
-  const [state, setState] = useState<{ working: boolean; error?: unknown }>({ working: false });
+  const { working, id, error, run, cancel } = useStoppable('goes-on');
   const code = declaration.lotCode;
-  const print = async (): Promise<void> => {
-    setState({ working: true });
-    try {
-      await book({
-        path: '/api/lots/{code}/label-runs',
-        at: { code },
-        body: wishesOf(form, taken),
-        label: t('bookLabel', { code }),
-        lane: `label-${code}`,
-      });
-      setState({ working: false });
-    } catch (error) {
-      setState({ working: false, error });
-    }
-  };
-  const errors = state.error instanceof ProblemError ? fieldErrors(state.error.problem) : {};
+  const print = () =>
+    run((watched) =>
+      book(
+        {
+          path: '/api/lots/{code}/label-runs',
+          at: { code },
+          body: wishesOf(form, taken),
+          label: t('bookLabel', { code }),
+          lane: `label-${code}`,
+        },
+        watched,
+      ),
+    );
+  const errors = error instanceof ProblemError ? fieldErrors(error.problem) : {};
   const spoken = declaration.lists.map(({ language }) => language);
   return (
     <>
@@ -54,15 +52,11 @@ export const Printing = ({ declaration, form, onForm, taken, onTake }: Props) =>
       <Section title={t('print')}>
         <div className="stack">
           <PrintFields value={form} errors={errors} spoken={spoken} onChange={onForm} />
-          <ProblemNotice error={state.error} />
-          {mayPrint && (
+          <ProblemNotice error={error} />
+          {working && <Working label={t('printing')} id={id} onCancel={cancel} />}
+          {mayPrint && !working && (
             <div className="row">
-              <Button
-                size="lg"
-                loading={state.working}
-                disabled={Number(form.copies) < 1}
-                onClick={() => void print()}
-              >
+              <Button size="lg" disabled={Number(form.copies) < 1} onClick={() => void print()}>
                 {t('print')}
               </Button>
             </div>

@@ -4,7 +4,7 @@ import { useMay } from '../../app/session';
 import { useMessages } from '../../shared/language/catalogue';
 import { Loaded } from '../../shared/kit/loaded';
 import { Page, Section } from '../../shared/kit/page';
-import { PaperLink } from '../../shared/kit/paper-link';
+import { LongPaperLink } from '../../shared/kit/paper-link';
 import { BatchRegister } from '../../shared/batches/batch-register';
 import { LotTable } from '../../shared/lots/lot-table';
 import { packingMessages } from './messages';
@@ -19,9 +19,9 @@ const Packing = () => {
       lead={t('lead')}
       actions={
         <>
-          <PaperLink href="/api/reports/allergens.pdf" leaves>
+          <LongPaperLink href="/api/reports/allergens.pdf" leaves>
             {t('matrix')}
-          </PaperLink>
+          </LongPaperLink>
           {may && (
             <Link
               to="/kitchen/new"

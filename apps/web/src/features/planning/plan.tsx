@@ -5,6 +5,7 @@ import { api, must } from '../../api/client';
 import type { components } from '../../api/schema';
 import { useBooking } from '../../api/use-api';
 import { useList } from '../../api/use-list';
+import { sentWith } from '../../api/watched';
 import { useMay } from '../../app/session';
 import { useFormats } from '../../shared/formats/use-formats';
 import { useLanguage, useMessages } from '../../shared/language/catalogue';
@@ -58,16 +59,19 @@ const PlanPage = () => {
   const book = useBooking();
   const plans = useList('/api/plans', { limit: 1 });
   const queries = useQueryClient();
-  const { working, error, setError, run, cancel } = useStoppable();
+  const { working, id, error, setError, run, cancel } = useStoppable();
   const act = (work: Promise<unknown>): void => {
     setError(undefined);
     work.catch(setError);
   };
   // Not through the queue: a plan that is made hours later, when the network is back, is of no use.
   const make = () =>
-    run(async (signal) => {
-      await must(api.POST('/api/plan', { signal }));
-      await queries.invalidateQueries();
+    run(async (watched) => {
+      try {
+        await must(api.POST('/api/plan', { ...sentWith(watched) }));
+      } finally {
+        await queries.invalidateQueries();
+      }
     });
   const start = (plan: Plan, batch: Plan['batches'][number]) =>
     book({
@@ -84,7 +88,7 @@ const PlanPage = () => {
       actions={mayPlan && !working && <Button onClick={() => void make()}>{t('make')}</Button>}
     >
       <OutNav />
-      {working && <Working label={t('planning')} onCancel={cancel} />}
+      {working && <Working label={t('planning')} id={id} onCancel={cancel} />}
       <ProblemNotice error={error} />
       <Loaded query={plans.query}>
         {([plan]) =>

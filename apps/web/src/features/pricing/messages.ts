@@ -51,6 +51,7 @@ export const priceMessages = catalogue('prices', {
   wage: ['all wages', 'tous les salaires'],
   contains: ['Name contains', 'Le nom contient'],
   by: ['Dearer by', 'Plus cher de'],
+  reckoning: ['Being reckoned…', 'Calcul en cours…'],
   reckon: ['Reckon', 'Calculer'],
   change: ['Change', 'Écart'],
   keep: ['Net price that keeps the margin', 'HT qui garde la marge'],

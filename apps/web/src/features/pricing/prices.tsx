@@ -4,7 +4,7 @@ import { useMessages } from '../../shared/language/catalogue';
 import { OneOf } from '../../shared/kit/fields';
 import { Loaded } from '../../shared/kit/loaded';
 import { Page, Section } from '../../shared/kit/page';
-import { PaperLink } from '../../shared/kit/paper-link';
+import { LongPaperLink } from '../../shared/kit/paper-link';
 import { priceMessages } from './messages';
 import { PriceList } from './price-list';
 import { WhatIf } from './what-if';
@@ -18,9 +18,9 @@ const Prices = () => {
       title={t('title')}
       lead={t('lead')}
       actions={
-        <PaperLink href={`/api/prices/list.pdf?list=${list}`} leaves>
+        <LongPaperLink href={`/api/prices/list.pdf?list=${list}`} leaves>
           {t('pdf')}
-        </PaperLink>
+        </LongPaperLink>
       }
     >
       <div className="section no-print">

@@ -1,13 +1,14 @@
 import { Button } from '@mantine/core';
-import { useMutation } from '@tanstack/react-query';
 import { useState } from 'react';
 import { api, must } from '../../api/client';
 import type { components } from '../../api/schema';
+import { sentWith } from '../../api/watched';
 import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
 import { DataTable } from '../../shared/kit/data-table';
 import { DecimalField } from '../../shared/kit/decimal-field';
 import { OneOf, TextField } from '../../shared/kit/fields';
+import { useStoppable, Working } from '../../shared/kit/long-work';
 import { Section } from '../../shared/kit/page';
 import { ProblemNotice } from '../../shared/kit/problem-notice';
 import { priceMessages } from './messages';
@@ -94,18 +95,18 @@ export const WhatIf = ({ list }: { readonly list: 'counter' | 'trade' }) => {
   const [kind, setKind] = useState<Kind>('ingredient');
   const [nameContains, setName] = useState('couverture');
   const [percent, setPercent] = useState('33.3');
-  const reckon = useMutation({
-    mutationFn: () => {
+  const [answer, setAnswer] = useState<Answer>();
+  const { working, id, error, run, cancel } = useStoppable();
+  const reckon = () =>
+    run(async (watched) => {
       const change = kind === 'ingredient' ? { kind, nameContains, percent } : { kind, percent };
       const name = t('scenario', {
         what: kind === 'ingredient' ? nameContains : t('wage'),
         percent,
       });
-      return must(
-        api.POST('/api/what-if', { body: { list, scenarios: [{ name, changes: [change] }] } }),
-      );
-    },
-  });
+      const body = { list, scenarios: [{ name, changes: [change] }] };
+      setAnswer(await must(api.POST('/api/what-if', { body, ...sentWith(watched) })));
+    });
   return (
     <Section title={t('whatIf')}>
       <p className="quiet">{t('whatIfLead')}</p>
@@ -114,7 +115,7 @@ export const WhatIf = ({ list }: { readonly list: 'counter' | 'trade' }) => {
         noValidate
         onSubmit={(event) => {
           event.preventDefault();
-          reckon.mutate();
+          void reckon();
         }}
       >
         <OneOf
@@ -130,12 +131,13 @@ export const WhatIf = ({ list }: { readonly list: 'counter' | 'trade' }) => {
           <TextField label={t('contains')} value={nameContains} onChange={setName} />
         )}
         <DecimalField label={t('by')} unit="%" value={percent} onChange={setPercent} />
-        <Button type="submit" loading={reckon.isPending}>
+        <Button type="submit" disabled={working}>
           {t('reckon')}
         </Button>
       </form>
-      <ProblemNotice error={reckon.error} />
-      {reckon.data !== undefined && <Outcomes answer={reckon.data} />}
+      {working && <Working label={t('reckoning')} id={id} onCancel={cancel} />}
+      <ProblemNotice error={error} />
+      {answer !== undefined && <Outcomes answer={answer} />}
     </Section>
   );
 };

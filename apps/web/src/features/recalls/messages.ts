@@ -19,6 +19,8 @@ export const recallMessages = catalogue('recalls', {
   ],
   reason: ['What is wrong', 'Ce qui ne va pas'],
   go: ['Find everything', 'Tout trouver'],
+  finding: ['Everything that it reached is being found…', 'Recherche de tout ce qui est touché…'],
+  throughScope: ['Going through the whole scope…', 'Parcours de tout le périmètre…'],
   bookLabel: ['Recall opened', 'Rappel ouvert'],
   none: [
     'No recall on record. Rehearse one: it takes minutes.',

@@ -6,6 +6,7 @@ import { useSearchText } from '../../app/use-address';
 import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
 import { LongField, OneOf } from '../../shared/kit/fields';
+import { useStoppable, Working } from '../../shared/kit/long-work';
 import { Caution, Page } from '../../shared/kit/page';
 import { ProblemNotice } from '../../shared/kit/problem-notice';
 import { useScans } from '../../shared/scan/use-scans';
@@ -36,22 +37,22 @@ const OpenRecall = () => {
   const [mode, setMode] = useState<'real' | 'rehearsal'>('rehearsal');
   const [reason, setReason] = useState('');
   const [form, setForm] = useState<StartForm>(useFirstForm());
-  const [error, setError] = useState<unknown>();
+  const { working, id, error, run, cancel } = useStoppable('goes-on');
   useScans((text) => setForm((now) => ({ ...now, kind: 'text', text })));
-  const go = async (): Promise<void> => {
-    try {
-      const done = await book({
-        path: '/api/recalls',
-        body: { mode, reason, starts: [startOf(form, formats)] },
-        label: t('bookLabel'),
-        lane: 'recalls',
-      });
+  const go = () =>
+    run(async (watched) => {
+      const done = await book(
+        {
+          path: '/api/recalls',
+          body: { mode, reason, starts: [startOf(form, formats)] },
+          label: t('bookLabel'),
+          lane: 'recalls',
+        },
+        watched,
+      );
       if (done.kind === 'done')
         await navigate({ to: '/trace/recalls/$code', params: { code: done.answer.code } });
-    } catch (cause) {
-      setError(cause);
-    }
-  };
+    });
   return (
     <Page title={t('open')} lead={t('openLead')}>
       <form
@@ -74,9 +75,14 @@ const OpenRecall = () => {
         {mode === 'real' && <Caution>{t('callAuthority')}</Caution>}
         <LongField label={t('reason')} value={reason} onChange={setReason} required />
         <StartFields form={form} put={(part) => setForm((now) => ({ ...now, ...part }))} />
+        {working && <Working label={t('finding')} id={id} onCancel={cancel} />}
         <ProblemNotice error={error} />
         <div className="row">
-          <Button type="submit" size="lg" disabled={reason.trim() === '' || !isWhole(form)}>
+          <Button
+            type="submit"
+            size="lg"
+            disabled={working || reason.trim() === '' || !isWhole(form)}
+          >
             {t('go')}
           </Button>
         </div>

@@ -36,7 +36,8 @@ export const RecoverDialog = ({ recall, onClose }: Props) => {
     <EditDialog
       title={t('recover')}
       onClose={onClose}
-      onSave={() =>
+      long={t('throughScope')}
+      onSave={(watched) =>
         step(
           '/api/recalls/{code}/recoveries',
           {
@@ -50,6 +51,7 @@ export const RecoverDialog = ({ recall, onClose }: Props) => {
             ],
           },
           t('recoverLabel'),
+          watched,
         )
       }
     >
@@ -103,7 +105,8 @@ export const CloseDialog = ({ recall, onClose }: Props) => {
       title={t('close')}
       confirm={t('close')}
       onClose={onClose}
-      onSave={() => step('/api/recalls/{code}/close', { conclusion }, t('close'))}
+      long={t('throughScope')}
+      onSave={(watched) => step('/api/recalls/{code}/close', { conclusion }, t('close'), watched)}
     >
       {(errors) => (
         <LongField
@@ -126,7 +129,10 @@ export const NoteDialog = ({ recall, onClose }: Props) => {
     <EditDialog
       title={t('note')}
       onClose={onClose}
-      onSave={() => step('/api/recalls/{code}/notes', { kind: 'note', text }, t('note'))}
+      long={t('throughScope')}
+      onSave={(watched) =>
+        step('/api/recalls/{code}/notes', { kind: 'note', text }, t('note'), watched)
+      }
     >
       {(errors) => (
         <LongField

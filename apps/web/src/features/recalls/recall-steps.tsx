@@ -1,10 +1,12 @@
 import { Button } from '@mantine/core';
 import { useState } from 'react';
+import type { Watched } from '../../api/watched';
 import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
-import { SaveButton } from '../../shared/kit/long-work';
+import { useStoppable, Working } from '../../shared/kit/long-work';
+import { SaveButton } from '../../shared/kit/save-button';
 import { Caution, State } from '../../shared/kit/page';
-import { PaperLink } from '../../shared/kit/paper-link';
+import { LongPaperLink } from '../../shared/kit/paper-link';
 import { ProblemNotice } from '../../shared/kit/problem-notice';
 import { recallMessages } from './messages';
 import { CloseDialog, NoteDialog, RecoverDialog } from './recall-dialogs';
@@ -26,27 +28,31 @@ const Papers = ({ recall }: { readonly recall: Recall }) => {
   const base = `/api/recalls/${encodeURIComponent(recall.code)}`;
   return (
     <div className="row">
-      <PaperLink href={`${base}/list.pdf`}>{t('list')}</PaperLink>
-      <PaperLink href={`${base}/letters.pdf`} leaves>
+      <LongPaperLink href={`${base}/list.pdf`}>{t('list')}</LongPaperLink>
+      <LongPaperLink href={`${base}/letters.pdf`} leaves>
         {t('letters')}
-      </PaperLink>
-      <PaperLink href={`${base}/notice.pdf`} leaves>
+      </LongPaperLink>
+      <LongPaperLink href={`${base}/notice.pdf`} leaves>
         {t('notice')}
-      </PaperLink>
+      </LongPaperLink>
       <SaveButton label={t('listCsv')} path={`${base}/list.csv`} fileName={`${recall.code}.csv`} />
     </div>
   );
 };
 
-const Holding = (props: Props & { readonly onHold: () => void }) => {
-  const { recall, mayAct, onHold } = props;
+const Holding = (props: Props & { readonly working: boolean; readonly onHold: () => void }) => {
+  const { recall, mayAct, working, onHold } = props;
   const t = useMessages(recallMessages);
   if (recall.mode === 'rehearsal') return <p className="quiet">{t('rehearsalHold')}</p>;
   if (recall.notHeld.length === 0) return <State tone="good">{t('holdDone')}</State>;
   return (
     <>
       <State tone="warn">{t('notHeld', { count: recall.notHeld.length })}</State>
-      {mayAct && <Button onClick={onHold}>{t('holdAll')}</Button>}
+      {mayAct && (
+        <Button disabled={working} onClick={onHold}>
+          {t('holdAll')}
+        </Button>
+      )}
     </>
   );
 };
@@ -58,20 +64,20 @@ export const RecallSteps = (props: Props) => {
   const formats = useFormats();
   const step = useRecallStep(recall);
   const [open, setOpen] = useState<Open>();
-  const [error, setError] = useState<unknown>();
-  const act = (work: () => Promise<unknown>): void => {
-    setError(undefined);
-    work().catch(setError);
-  };
-  const freeze = () =>
+  const { working, id, error, run, cancel } = useStoppable('goes-on');
+  const freeze = (watched: Watched) =>
     step(
       '/api/recalls/{code}/freeze',
       { excluded: [...excluded].map(([lot, reason]) => ({ lot, reason })) },
       t('freeze'),
+      watched,
     );
+  const hold = (watched: Watched) =>
+    step('/api/recalls/{code}/holds', undefined, t('holdAll'), watched);
   const closed = recall.state === 'closed';
   return (
     <>
+      {working && <Working label={t('throughScope')} id={id} onCancel={cancel} />}
       <ProblemNotice error={error} />
       <ol className="plain-list recall-steps">
         <li>
@@ -88,7 +94,11 @@ export const RecallSteps = (props: Props) => {
           {recall.state === 'open' ? (
             <>
               <p className="quiet">{t('freezeLead')}</p>
-              {mayAct && <Button onClick={() => act(freeze)}>{t('freeze')}</Button>}
+              {mayAct && (
+                <Button disabled={working} onClick={() => void run(freeze)}>
+                  {t('freeze')}
+                </Button>
+              )}
             </>
           ) : (
             <State tone="good">
@@ -98,10 +108,7 @@ export const RecallSteps = (props: Props) => {
         </li>
         <li>
           <h3>{t('step3')}</h3>
-          <Holding
-            {...props}
-            onHold={() => act(() => step('/api/recalls/{code}/holds', undefined, t('holdAll')))}
-          />
+          <Holding {...props} working={working} onHold={() => void run(hold)} />
         </li>
         <li>
           <h3>{t('step4')}</h3>
@@ -131,7 +138,7 @@ export const RecallSteps = (props: Props) => {
           {closed ? (
             <div className="row">
               <State tone="good">{t('closed')}</State>
-              <PaperLink href={reportHref(recall)}>{t('report')}</PaperLink>
+              <LongPaperLink href={reportHref(recall)}>{t('report')}</LongPaperLink>
             </div>
           ) : (
             mayAct && (
@@ -142,7 +149,7 @@ export const RecallSteps = (props: Props) => {
                 <Button variant="default" onClick={() => setOpen('close')}>
                   {t('close')}
                 </Button>
-                <PaperLink href={reportHref(recall)}>{t('report')}</PaperLink>
+                <LongPaperLink href={reportHref(recall)}>{t('report')}</LongPaperLink>
               </div>
             )
           )}

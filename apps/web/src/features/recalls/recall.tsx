@@ -5,6 +5,7 @@ import { useParam } from '../../app/use-address';
 import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
 import { Loaded } from '../../shared/kit/loaded';
+import { useStoppable, Working } from '../../shared/kit/long-work';
 import { Caution, Page, Section, State } from '../../shared/kit/page';
 import { ProblemNotice } from '../../shared/kit/problem-notice';
 import { ReasonDialog } from '../../shared/kit/reason-dialog';
@@ -21,15 +22,16 @@ const Case = ({ recall }: { readonly recall: Recall }) => {
   const mayAct = useMay('maker', 'seller') && recall.state !== 'closed';
   const [out, setOut] = useState<ReadonlyMap<string, string>>(new Map());
   const [taking, setTaking] = useState<string>();
-  const [error, setError] = useState<unknown>();
-  const tell = ({ id, name }: Recall['customers'][number]): void => {
-    setError(undefined);
-    step(
-      '/api/recalls/{code}/notes',
-      { kind: 'customer_told', customerId: id },
-      t('toldLabel', { name }),
-    ).catch(setError);
-  };
+  const { working, id, error, run, cancel } = useStoppable('goes-on');
+  const tell = (customer: Recall['customers'][number]) =>
+    void run((watched) =>
+      step(
+        '/api/recalls/{code}/notes',
+        { kind: 'customer_told', customerId: customer.id },
+        t('toldLabel', { name: customer.name }),
+        watched,
+      ),
+    );
   return (
     <>
       <Caution>{recall.caution}</Caution>
@@ -42,8 +44,9 @@ const Case = ({ recall }: { readonly recall: Recall }) => {
           <RecallRecord recall={recall} />
         </div>
       </div>
+      {working && <Working label={t('throughScope')} id={id} onCancel={cancel} />}
       <ProblemNotice error={error} />
-      <ScopeCustomers recall={recall} onTold={mayAct ? tell : undefined} />
+      <ScopeCustomers recall={recall} onTold={mayAct && !working ? tell : undefined} />
       <StillHere recall={recall} />
       <ScopeLots
         recall={recall}

@@ -1,7 +1,7 @@
-import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { api, must } from '../../api/client';
 import type { components } from '../../api/schema';
+import { useAsk } from '../../api/use-ask';
 import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
@@ -25,7 +25,7 @@ const KINDS: Readonly<Record<string, readonly Kind[]>> = {
 };
 
 const useScaled = (versionId: string, kind: Kind, quantity: string) =>
-  useQuery({
+  useAsk({
     queryKey: ['/api/recipes/{id}/scale', versionId, kind, quantity],
     enabled: quantity !== '' && Number(quantity) > 0,
     retry: false,

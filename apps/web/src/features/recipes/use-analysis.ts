@@ -1,5 +1,5 @@
-import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { api, must } from '../../api/client';
+import { useAsk } from '../../api/use-ask';
 import { useSettled } from '../../shared/kit/use-settled';
 import { bodyOf, isAnalysable } from './version-body';
 import type { VersionForm } from './version-form';
@@ -8,12 +8,12 @@ import type { VersionForm } from './version-form';
 export const useAnalysis = (itemId: string, form: VersionForm) => {
   const settled = useSettled(form);
   const recipe = bodyOf(settled);
-  return useQuery({
+  return useAsk({
     queryKey: ['/api/recipes/analysis', itemId, recipe],
     queryFn: ({ signal }) =>
       must(api.POST('/api/recipes/analysis', { body: { itemId, recipe }, signal })),
     enabled: isAnalysable(settled),
-    placeholderData: keepPreviousData,
+    keep: true,
     staleTime: 60_000,
     retry: false,
   });

@@ -7,7 +7,7 @@ import { useMessages } from '../../shared/language/catalogue';
 import { OneOf } from '../../shared/kit/fields';
 import { Loaded } from '../../shared/kit/loaded';
 import { Page } from '../../shared/kit/page';
-import { PaperLink } from '../../shared/kit/paper-link';
+import { LongPaperLink } from '../../shared/kit/paper-link';
 import { LotBalance } from './lot-balance';
 import { traceMessages } from './messages';
 import { TraceResult } from './trace-result';
@@ -33,11 +33,11 @@ const LotTrace = () => {
       }
       actions={
         <>
-          <PaperLink
+          <LongPaperLink
             href={`/api/lots/${encodeURIComponent(code)}/trace.pdf?direction=${direction}`}
           >
             {t('report')}
-          </PaperLink>
+          </LongPaperLink>
           {maySell && (
             <Link to="/trace/recalls/new" search={{ lot: code }} className="button-link">
               {t('openRecall')}

@@ -5,7 +5,7 @@ import { useParam } from '../../app/use-address';
 import { useMessages } from '../../shared/language/catalogue';
 import { Loaded } from '../../shared/kit/loaded';
 import { Page } from '../../shared/kit/page';
-import { PaperLink } from '../../shared/kit/paper-link';
+import { LongPaperLink } from '../../shared/kit/paper-link';
 import { traceMessages } from './messages';
 import { TraceResult } from './trace-result';
 
@@ -20,9 +20,9 @@ const MouldTrace = () => {
       title={t('of', { code: tag })}
       actions={
         <>
-          <PaperLink href={`/api/moulds/${encodeURIComponent(tag)}/trace.pdf`}>
+          <LongPaperLink href={`/api/moulds/${encodeURIComponent(tag)}/trace.pdf`}>
             {t('report')}
-          </PaperLink>
+          </LongPaperLink>
           {maySell && (
             <Link to="/trace/recalls/new" search={{ mould: tag }} className="button-link">
               {t('openRecall')}

@@ -5,7 +5,7 @@ import { useFormats } from '../../shared/formats/use-formats';
 import { useMessages } from '../../shared/language/catalogue';
 import { Loaded } from '../../shared/kit/loaded';
 import { Page } from '../../shared/kit/page';
-import { PaperLink } from '../../shared/kit/paper-link';
+import { LongPaperLink } from '../../shared/kit/paper-link';
 import { searchOf, startOf, useStartInAddress } from '../../shared/starts/start-form';
 import { traceMessages } from './messages';
 import { TraceResult } from './trace-result';
@@ -24,9 +24,9 @@ const TraceFrom = () => {
         trace.data !== undefined &&
         trace.data.roots.length > 0 && (
           <>
-            <PaperLink href={`/api/trace/report.pdf?${new URLSearchParams(start).toString()}`}>
+            <LongPaperLink href={`/api/trace/report.pdf?${new URLSearchParams(start).toString()}`}>
               {t('report')}
-            </PaperLink>
+            </LongPaperLink>
             {mayOpen && (
               <Link to="/trace/recalls/new" search={searchOf(form)} className="button-link">
                 {t('openRecall')}

@@ -3,7 +3,7 @@ import { useFormats } from '../../shared/formats/use-formats';
 import { addDays } from '../../shared/formats/days';
 import { useMessages } from '../../shared/language/catalogue';
 import { DayField } from '../../shared/kit/fields';
-import { SaveButton } from '../../shared/kit/long-work';
+import { SaveButton } from '../../shared/kit/save-button';
 import { Caution, Page, Section } from '../../shared/kit/page';
 import { workshopMessages } from './messages';
 import { WorkshopNav } from './workshop-nav';

@@ -1,13 +1,15 @@
 import { Button } from '@mantine/core';
-import { useId, useRef, useState } from 'react';
+import { useQueryClient } from '@tanstack/react-query';
+import { useId, useState } from 'react';
 import { api, must } from '../../api/client';
 import type { components } from '../../api/schema';
-import { useChange } from '../../api/use-api';
+import { sentWith } from '../../api/watched';
 import { useMay } from '../../app/session';
 import { useMessages } from '../../shared/language/catalogue';
 import { DataTable } from '../../shared/kit/data-table';
 import { OneOf } from '../../shared/kit/fields';
-import { SaveButton, Working } from '../../shared/kit/long-work';
+import { useStoppable, Working } from '../../shared/kit/long-work';
+import { SaveButton } from '../../shared/kit/save-button';
 import { Caution, Fact, Facts, Page, Section, State } from '../../shared/kit/page';
 import { ProblemNotice } from '../../shared/kit/problem-notice';
 import { csvText } from './csv-file';
@@ -18,12 +20,6 @@ type Report = components['schemas']['ImportReportView'];
 
 const REGISTERS = ['ingredients', 'specifications', 'price-lists'] as const;
 type Register = (typeof REGISTERS)[number];
-
-interface Sent {
-  readonly csv: string;
-  readonly dryRun: boolean;
-  readonly signal?: AbortSignal;
-}
 
 const Verdict = ({ report }: { readonly report: Report }) => {
   const t = useMessages(importMessages);
@@ -89,33 +85,37 @@ const ReportOf = ({ report }: { readonly report: Report }) => {
 const TakeIn = ({ register }: { readonly register: Register }) => {
   const t = useMessages(importMessages);
   const fileId = useId();
+  const queries = useQueryClient();
   const [csv, setCsv] = useState<string>();
-  const trial = useRef<AbortController>(undefined);
-  const sent = useChange(({ signal, ...body }: Sent) =>
-    must(
-      api.POST('/api/imports/{register}', {
-        params: { path: { register } },
-        body,
-        ...(signal === undefined ? {} : { signal }),
-      }),
-    ),
-  );
-  // Only a trial can be stopped: once lines are being written, they are all written or none.
+  const [report, setReport] = useState<Report>();
+  const [trying, setTrying] = useState(true);
+  const { working, id, error, run, cancel } = useStoppable();
+  const send = (text: string, dryRun: boolean) =>
+    run(async (watched) => {
+      setTrying(dryRun);
+      try {
+        const sent = { params: { path: { register } }, body: { csv: text, dryRun } };
+        setReport(
+          await must(api.POST('/api/imports/{register}', { ...sent, ...sentWith(watched) })),
+        );
+      } finally {
+        if (!dryRun) await queries.invalidateQueries();
+      }
+    });
+  // All lines are written or none; which of the two a stop met, the next trial of the file says.
   const stop = (): void => {
-    trial.current?.abort();
+    cancel();
     setCsv(undefined);
-    sent.reset();
+    setReport(undefined);
   };
   const take = async (file: File | undefined): Promise<void> => {
-    sent.reset();
+    setReport(undefined);
     setCsv(undefined);
     if (file === undefined) return;
     const text = await csvText(file);
     setCsv(text);
-    trial.current = new AbortController();
-    sent.mutate({ csv: text, dryRun: true, signal: trial.current.signal });
+    await send(text, true);
   };
-  const report = sent.data;
   const ready =
     csv !== undefined &&
     report !== undefined &&
@@ -143,21 +143,16 @@ const TakeIn = ({ register }: { readonly register: Register }) => {
               onChange={(event) => void take(event.currentTarget.files?.[0])}
             />
           </div>
-          {sent.isPending && (
-            <Working
-              label={sent.variables.dryRun ? t('trying') : t('writing')}
-              {...(sent.variables.dryRun ? { onCancel: stop } : {})}
-            />
+          {working && (
+            <Working label={trying ? t('trying') : t('writing')} id={id} onCancel={stop} />
           )}
-          <ProblemNotice error={sent.error} />
+          <ProblemNotice error={error} />
           {report !== undefined && <ReportOf report={report} />}
         </div>
       </Section>
-      {ready && (
+      {ready && !working && (
         <Section title={t('third')}>
-          <Button loading={sent.isPending} onClick={() => sent.mutate({ csv, dryRun: false })}>
-            {t('write')}
-          </Button>
+          <Button onClick={() => void send(csv, false)}>{t('write')}</Button>
         </Section>
       )}
     </>

@@ -1,7 +1,7 @@
-import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { api, must } from '../../api/client';
 import type { components } from '../../api/schema';
+import { useAsk } from '../../api/use-ask';
 import { useFormats } from '../formats/use-formats';
 import { useMessages } from '../language/catalogue';
 import { DecimalField } from '../kit/decimal-field';
@@ -44,7 +44,7 @@ const Result = ({ planned }: { readonly planned: components['schemas']['Infusion
 };
 
 const usePlanned = (weights: Weights) =>
-  useQuery({
+  useAsk({
     queryKey: ['/api/infusions/plan', weights],
     enabled: isWhole(weights),
     retry: false,

@@ -1,7 +1,8 @@
 import { asProblem, ProblemError, UnreachableError } from '../../api/problem';
 import { languageHeader } from '../language/i18n';
 
-export interface Progress {
+/** What has come of a file so far. */
+export interface Fetched {
   readonly doneBytes: number;
   /** Unknown when the service streams what it makes. */
   readonly totalBytes?: number;
@@ -10,7 +11,7 @@ export interface Progress {
 const collect = async (
   body: ReadableStream<Uint8Array<ArrayBuffer>>,
   totalBytes: number | undefined,
-  onProgress: (progress: Progress) => void,
+  onFetched: (progress: Fetched) => void,
 ): Promise<Uint8Array<ArrayBuffer>[]> => {
   const parts: Uint8Array<ArrayBuffer>[] = [];
   let doneBytes = 0;
@@ -20,7 +21,7 @@ const collect = async (
     if (done) return parts;
     parts.push(value);
     doneBytes += value.byteLength;
-    onProgress(totalBytes === undefined ? { doneBytes } : { doneBytes, totalBytes });
+    onFetched(totalBytes === undefined ? { doneBytes } : { doneBytes, totalBytes });
   }
 };
 
@@ -28,7 +29,7 @@ const collect = async (
 export const fetchBlob = async (
   path: string,
   init: RequestInit = {},
-  onProgress: (progress: Progress) => void = () => undefined,
+  onFetched: (progress: Fetched) => void = () => undefined,
 ): Promise<Blob> => {
   let response: Response;
   try {
@@ -44,6 +45,6 @@ export const fetchBlob = async (
     throw new ProblemError(asProblem(answer, response.status));
   }
   const length = Number(response.headers.get('content-length'));
-  const parts = await collect(response.body, length > 0 ? length : undefined, onProgress);
+  const parts = await collect(response.body, length > 0 ? length : undefined, onFetched);
   return new Blob(parts, { type: response.headers.get('content-type') ?? '' });
 };

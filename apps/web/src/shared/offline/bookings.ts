@@ -1,10 +1,14 @@
 import { ProblemError } from '../../api/problem';
+import type { Watched } from '../../api/watched';
+import { newId } from '../../api/new-id';
 import { indexedStore } from './indexed-store';
-import { sendWaiting, tryAgain, type Booking, type Outcome } from './queue';
-import { sendBooking } from './send';
+import { sendWaiting, tryAgain, type Booking, type Outcome, type Sent } from './queue';
+import { sendBooking, sendWatched } from './send';
 
 export type Booked<T> =
-  { readonly kind: 'done'; readonly answer: T } | { readonly kind: 'waiting' };
+  | { readonly kind: 'done'; readonly answer: T }
+  | { readonly kind: 'waiting' }
+  | { readonly kind: 'stopped' };
 
 type Listener = (waiting: readonly Booking[]) => void;
 const listeners = new Set<Listener>();
@@ -34,10 +38,13 @@ const alone = async (work: () => Promise<void>): Promise<void> => {
 export const sendAll = (
   userId: string,
   told: (outcome: Outcome) => void = () => undefined,
+  watched?: Watched,
 ): Promise<void> =>
   alone(async () => {
+    const send = (booking: Booking): Promise<Sent> =>
+      booking.key === watched?.id ? sendWatched(booking, watched.signal) : sendBooking(booking);
     try {
-      await sendWaiting(indexedStore, sendBooking, userId, told);
+      await sendWaiting(indexedStore, send, userId, told);
     } finally {
       await refresh();
     }
@@ -46,27 +53,30 @@ export const sendAll = (
 /**
  * Books: first on the tablet, then at the service. A refusal that comes at once is thrown, for the
  * form to show, and the booking is forgotten; without a connection it waits and the answer says so.
+ * One that somebody looks on at can be stopped.
  */
 export const book = async <T>(
   booking: Omit<Booking, 'key' | 'bookedAt' | 'refused'>,
+  watched?: Watched,
 ): Promise<Booked<T>> => {
   const kept: Booking = {
     ...booking,
-    key: crypto.randomUUID(),
+    key: watched?.id ?? newId(),
     bookedAt: new Date().toISOString(),
   };
   await indexedStore.put(kept);
   let mine: Outcome | undefined;
-  await sendAll(booking.userId, (outcome) => {
+  const told = (outcome: Outcome): void => {
     if (outcome.booking.key === kept.key) mine = outcome;
-  });
+  };
+  await sendAll(booking.userId, told, watched);
   if (mine?.sent.kind === 'done') return { kind: 'done', answer: mine.sent.answer as T };
   if (mine?.sent.kind === 'refused') {
     await indexedStore.remove(kept.key);
     await refresh();
     throw new ProblemError(mine.sent.problem);
   }
-  return { kind: 'waiting' };
+  return { kind: mine?.sent.kind === 'stopped' ? 'stopped' : 'waiting' };
 };
 
 export const forget = async (booking: Booking): Promise<void> => {

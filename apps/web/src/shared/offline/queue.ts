@@ -19,6 +19,7 @@ export interface Booking {
 export type Sent =
   | { readonly kind: 'done'; readonly answer: unknown }
   | { readonly kind: 'refused'; readonly problem: Problem }
+  | { readonly kind: 'stopped' }
   | { readonly kind: 'unreachable' }
   | { readonly kind: 'signed-out' };
 
@@ -55,7 +56,7 @@ export const sendWaiting = async (
       continue;
     }
     const sent = await send(booking);
-    if (sent.kind === 'done') await store.remove(booking.key);
+    if (sent.kind === 'done' || sent.kind === 'stopped') await store.remove(booking.key);
     if (sent.kind === 'refused') {
       await store.put({ ...booking, refused: sent.problem });
       blocked.add(booking.lane);

@@ -1,6 +1,6 @@
-import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { api, must } from '../../api/client';
+import { useAsk } from '../../api/use-ask';
 import { useFormats } from '../formats/use-formats';
 import { useMessages } from '../language/catalogue';
 import { DecimalField } from '../kit/decimal-field';
@@ -28,7 +28,7 @@ export const RoomCheck = () => {
   const formats = useFormats();
   const [typed, setTyped] = useState(EMPTY);
   const settled = useSettled(typed);
-  const verdict = useQuery({
+  const verdict = useAsk({
     queryKey: ['/api/tempering/room', settled],
     enabled: isWhole(settled),
     retry: false,

@@ -1,6 +1,6 @@
-import { useQuery } from '@tanstack/react-query';
 import { api, must } from '../../api/client';
 import type { components } from '../../api/schema';
+import { useAsk } from '../../api/use-ask';
 import { useMessages } from '../language/catalogue';
 import { Loaded } from '../kit/loaded';
 import { State } from '../kit/page';
@@ -20,7 +20,7 @@ interface Props {
 export const TemperingVerdict = ({ itemId, step, tempC }: Props) => {
   const t = useMessages(temperingMessages);
   const settled = useSettled(tempC);
-  const verdict = useQuery({
+  const verdict = useAsk({
     queryKey: ['/api/items/{id}/tempering/verdict', itemId, step, settled],
     enabled: settled !== '' && settled === tempC,
     queryFn: ({ signal }) =>
