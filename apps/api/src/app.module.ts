@@ -2,6 +2,7 @@ import { type DynamicModule, Module, RequestMethod } from '@nestjs/common';
 import { LoggerModule } from 'nestjs-pino';
 import { AccessModule } from './modules/access';
 import { BatchesModule } from './modules/batches';
+import { ChangesModule } from './modules/changes';
 import { ComplaintsModule } from './modules/complaints';
 import { CustomersModule } from './modules/customers';
 import { DeliveriesModule } from './modules/deliveries';
@@ -61,6 +62,7 @@ const slices = [
   LotDatesModule,
   ImportsModule,
   LongWorkModule,
+  ChangesModule,
   MouldDesignsModule,
   MouldsModule,
   TanksModule,

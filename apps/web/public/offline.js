@@ -43,6 +43,9 @@ const fromCache = async (request) => {
   return response;
 };
 
+// Papers are made when they are asked for; what goes on at this moment is never old news.
+const isKept = (path) => /^\/api\/(?!work\/|changes$)/.test(path) && !/\.(pdf|csv)$/.test(path);
+
 self.addEventListener('fetch', (event) => {
   const { request } = event;
   const url = new URL(request.url);
@@ -51,7 +54,7 @@ self.addEventListener('fetch', (event) => {
     event.respondWith(fromNetwork(request, APP, '/'));
   } else if (url.pathname.startsWith('/assets/')) {
     event.respondWith(fromCache(request));
-  } else if (/^\/api\/(?!work\/)/.test(url.pathname) && !/\.(pdf|csv)$/.test(url.pathname)) {
+  } else if (isKept(url.pathname)) {
     if ((request.headers.get('accept') ?? '').includes('text/event-stream')) return;
     event.respondWith(fromNetwork(request, ANSWERS, request.url));
   }

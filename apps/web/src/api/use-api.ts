@@ -11,14 +11,14 @@ import {
   type Read,
   type Written,
 } from './client';
-import { type Asked, useAsk } from './use-ask';
+import { type Asked, type Question, useAsk } from './use-ask';
 import type { Watched } from './watched';
 
 /** Reads a path of the service and keeps it fresh. */
 export const useRead = <P extends GetPath>(
   path: P,
   init?: GetInit<P>,
-  options: { readonly enabled?: boolean; readonly keep?: boolean; readonly everyMs?: number } = {},
+  options: Pick<Question<unknown>, 'enabled' | 'keep' | 'everyMs'> = {},
 ): Asked<Read<P>> =>
   useAsk({
     ...options,

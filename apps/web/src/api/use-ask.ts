@@ -11,14 +11,14 @@ export type Asked<T> = UseQueryResult<T> & {
   readonly workId: string;
 };
 
-interface Question<T> {
+export interface Question<T> {
   readonly queryKey: readonly unknown[];
   readonly queryFn: (sent: Sent) => Promise<T>;
   readonly enabled?: boolean;
   /** What was asked before stays in view meanwhile. */
   readonly keep?: boolean;
   /** Asks again and again. */
-  readonly everyMs?: number;
+  readonly everyMs?: number | false;
   readonly retry?: false;
   readonly staleTime?: number;
   readonly gcTime?: number;

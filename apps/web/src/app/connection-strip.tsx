@@ -3,22 +3,10 @@ import { useEffect, useState, useSyncExternalStore } from 'react';
 import { bookingsNow, sendAll, watchBookings } from '../shared/offline/bookings';
 import { useMessages } from '../shared/language/catalogue';
 import { appMessages } from './messages';
+import { useOnline } from './use-online';
 import { useQueryClient } from '@tanstack/react-query';
 
 const TRY_EVERY_MS = 15_000;
-
-const useOnline = (): boolean =>
-  useSyncExternalStore(
-    (changed) => {
-      window.addEventListener('online', changed);
-      window.addEventListener('offline', changed);
-      return () => {
-        window.removeEventListener('online', changed);
-        window.removeEventListener('offline', changed);
-      };
-    },
-    () => navigator.onLine,
-  );
 
 /** Undefined for the moment until the tablet's own store has been read. */
 export const useWaitingBookings = () => useSyncExternalStore(watchBookings, bookingsNow);

@@ -11,6 +11,7 @@ import { openScansWith } from '../shared/scan/scan-desk';
 import { ScanField } from '../shared/scan/scan-field';
 import { useWedge } from '../shared/scan/use-scans';
 import { ConnectionStrip } from './connection-strip';
+import { useHearOfOthers } from './hear-of-others';
 import { useKeptAtHand } from './keep-at-hand';
 import { appMessages } from './messages';
 import { SessionContext, type Session } from './session';
@@ -45,6 +46,7 @@ const Signed = ({ session }: { readonly session: Session }) => {
   const navigate = useNavigate();
   const [open, setOpen] = useState(false);
   const waiting = useWaiting();
+  useHearOfOthers();
   const workshop = useQuery({
     queryKey: ['/api/workshop', null],
     queryFn: () => read('/api/workshop'),
