@@ -162,3 +162,21 @@ describe('the scope of a recall', () => {
     await page.getByRole('heading', { level: 1, name: /^Case / }).waitFor();
   });
 });
+
+describe('a paper that grows with the record', () => {
+  step('is made where that shows and can be stopped, and opens in a tab of its own', async () => {
+    const { page, device } = story;
+    const link = page.getByRole('link', { name: 'Trace report' });
+    await page.goto(`/trace/lots/${boxes}`);
+    const held = await hold(page, 'GET', /\/trace\.pdf$/);
+    await link.click();
+    await held.request;
+    await stopAfterAWhile('Trace report');
+    await held.release();
+    const tab = device.context.waitForEvent('page');
+    await link.click();
+    expect((await tab).url()).toMatch(/^blob:/);
+    await (await tab).close();
+    await link.waitFor();
+  });
+});
