@@ -58,7 +58,9 @@ const Outcomes = ({ answer }: { readonly answer: Answer }) => {
             title: t('margin'),
             numeric: true,
             cell: (row) =>
-              `${percent(old.get(row.itemId)?.marginPercent)} → ${percent(row.marginPercent)}`,
+              row.marginPercent === null
+                ? '–'
+                : `${percent(old.get(row.itemId)?.marginPercent)} → ${percent(row.marginPercent)}`,
             text: (row) => row.marginPercent ?? '',
           },
           {
