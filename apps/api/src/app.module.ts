@@ -87,12 +87,15 @@ const slices = [
   HealthModule,
 ];
 
+/** Asked every few seconds by every screen and watchdog: a log of it would bury the rest. */
+const UNLOGGED = new Set(['/api/health', '/api/changes']);
+
 const logging = (level: string) =>
   LoggerModule.forRoot({
     forRoutes: [{ path: '{*path}', method: RequestMethod.ALL }],
     pinoHttp: {
       level,
-      autoLogging: { ignore: (request) => request.url === '/api/health' },
+      autoLogging: { ignore: ({ url = '' }) => UNLOGGED.has(url) },
       redact: ['req.headers.cookie', 'req.headers.authorization', 'res.headers["set-cookie"]'],
     },
   });
