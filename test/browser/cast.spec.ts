@@ -77,6 +77,8 @@ describe('a maker who casts', () => {
     await page.getByRole('button', { name: 'Start', exact: true }).click();
     await page.getByRole('heading', { level: 1, name: piece }).waitFor();
     await page.getByText('Planned: 48').waitFor();
+    const place = page.getByRole('link', { name: /^Moulding/ }).and(page.locator('[aria-current]'));
+    await place.waitFor();
   });
 
   step('takes the shell from the tank and the filling from its lot', async () => {

@@ -97,6 +97,10 @@ describe('a maker who packs', () => {
   step('finishes one run of boxes as a lot of its own', async () => {
     const { page } = story;
     await page.getByRole('region', { name: 'In hand' }).getByRole('link').first().click();
+    await page
+      .getByRole('link', { name: /^Packing/ })
+      .and(page.locator('[aria-current]'))
+      .waitFor();
     await page.getByRole('button', { name: 'Finish', exact: true }).click();
     await dialog()
       .getByLabel(/^What came out/)

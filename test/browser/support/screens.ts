@@ -25,8 +25,8 @@ export const screensOf = async (request: APIRequestContext): Promise<readonly st
   return [
     ...['/', '/waiting', '/goods-in', '/goods-in/new', `/goods-in/${delivery}`, '/goods-in/items'],
     ...[`/goods-in/items/${ingredient}`, '/store', '/store/count', `/store/lots/${box}`],
-    ...[`/store/lots/${ingredientLot}`, '/kitchen', '/kitchen/new', '/kitchen/new?kind=piece'],
-    ...[`/kitchen/batches/${cook}`, `/kitchen/batches/${cast}`, `/kitchen/batches/${pack}`],
+    ...[`/store/lots/${ingredientLot}`, '/kitchen', '/kitchen/new', '/moulding/new?kind=piece'],
+    ...[`/kitchen/batches/${cook}`, `/moulding/batches/${cast}`, `/packing/batches/${pack}`],
     ...['/moulding', '/moulding/moulds', '/moulding/tanks', '/packing', `/packing/labels/${box}`],
     ...['/out', '/out/new', '/out/orders', '/out/plan', '/out/plan/settings'],
     ...['/out/forecast', '/goods-in/buying'],

@@ -123,7 +123,7 @@ describe('tracing a small workshop', () => {
     const view = await trace('/moulds/M1/trace?direction=forward');
     expect(codes(view, 'root')).toEqual(['P1']);
     expect(codes(view, 'ahead')).toEqual(['B1']);
-    expect(view.because).toContain('2026-03-02');
+    expect(view.because).toContain('since 2 Mar 2026, 08:00');
   });
 
   it.each([

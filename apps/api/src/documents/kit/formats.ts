@@ -1,13 +1,7 @@
 import { Temporal } from 'temporal-polyfill';
+import { colonIn } from '../../domain/words';
+import { MONTHS } from '../../domain/words/months';
 import type { PaperLanguage, Translated } from './language';
-
-const MONTHS: Translated<readonly string[]> = {
-  en: ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'],
-  fr: [
-    ...['janv.', 'févr.', 'mars', 'avr.', 'mai', 'juin'],
-    ...['juil.', 'août', 'sept.', 'oct.', 'nov.', 'déc.'],
-  ],
-};
 
 /** Between thousands: a comma in English, a narrow no-break space in French. */
 const GROUP: Translated<string> = { en: ',', fr: '\u202F' };
@@ -47,6 +41,10 @@ export const moneyText = (decimal: string, currency: string, language: PaperLang
   const cents = fraction.replace(/0+$/, '').padEnd(2, '0');
   return `${numberText(whole, language)}${POINT[language]}${cents} ${currency}`;
 };
+
+/** A thing's name before what it is: French sets the colon off. */
+export const labelled = (name: string, what: string, language: PaperLanguage): string =>
+  `${name}${colonIn(language)} ${what}`;
 
 /** A quantity in the unit of its lot. */
 export const quantityText = (decimal: string, unit: 'g' | 'pc', language: PaperLanguage): string =>

@@ -1,4 +1,5 @@
 import { INK, placeText, SOFT, type Mark } from './drawing';
+import { labelled } from './formats';
 import { lineHeightMm, setText } from './set-text';
 import type { Sheet } from './sheet';
 import { BODY, HEADING, SMALL } from './sheet-style';
@@ -45,7 +46,8 @@ export const heading = (sheet: Sheet, words: string, style = HEADING): void => {
 /** A short caution, kept together, with a bar at its side and the word in bold. */
 export const caution = (sheet: Sheet, words: string): void => {
   const indentMm = 4;
-  const lead = `${SHEET_WORDS[sheet.context.language].caution}: `;
+  const { language } = sheet.context;
+  const lead = labelled(SHEET_WORDS[language].caution, '', language);
   const runs = sheet.printable([{ text: lead, strong: true }, { text: words }]);
   const widthMm = sheet.widthMm - indentMm;
   const heightMm = setText(runs, widthMm, BODY.sizePt).length * lineHeightMm(BODY.sizePt);

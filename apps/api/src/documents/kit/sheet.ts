@@ -6,6 +6,7 @@ import { substituteSigns } from './printable';
 import { pageFurniture } from './sheet-furniture';
 import { BODY, MARGIN_MM } from './sheet-style';
 import { asRuns, type Run, type Words } from './words';
+import { spaced } from '../../domain/words/french/spacing';
 import { inLanguage } from '../../domain/words/in-language';
 
 const FOOT_MM = 18;
@@ -47,7 +48,9 @@ export class Sheet {
   /** A paper must come out, so a sign that can't be printed is replaced, and the last page says so. */
   printable(words: Words): Run[] {
     return asRuns(words).map((run) => {
-      const said = inLanguage(run.text, this.context.language);
+      const { language } = this.context;
+      const worded = inLanguage(run.text, language);
+      const said = language === 'fr' ? spaced(worded) : worded;
       const text = substituteSigns(said);
       if (text.includes('\u25A1') && !said.includes('\u25A1')) this.hasSubstitutes = true;
       return { ...run, text };

@@ -1,5 +1,6 @@
 import type { BalanceLine } from '../../domain/balance';
 import type { LossKind } from '../../domain/scaling';
+import { labelled } from '../kit/formats';
 import type { PaperLanguage, Translated } from '../kit/language';
 
 /** Sources and ends of a mass balance, and the kinds of loss that are noted beside an end. */
@@ -68,5 +69,5 @@ export const balanceWords = (
 ): string => {
   const words: Readonly<Partial<Record<string, string>>> = BALANCE_WORDS[language];
   const what = words[kind] ?? kind;
-  return note === null ? what : `${what}: ${words[note] ?? note}`;
+  return note === null ? what : labelled(what, words[note] ?? note, language);
 };

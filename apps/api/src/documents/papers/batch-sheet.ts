@@ -1,4 +1,4 @@
-import { dayText, instantText, numberText, quantityText } from '../kit/formats';
+import { dayText, instantText, labelled, numberText, quantityText } from '../kit/formats';
 import type { PaperContext } from '../kit/paper-context';
 import { Sheet } from '../kit/sheet';
 import { caution, facts, heading, linesToWrite, titleBlock } from '../kit/sheet-parts';
@@ -41,7 +41,7 @@ const stepRows = (view: BatchSheetView, context: PaperContext): Row[] =>
     ];
     const [first, ...others] = step.checks;
     const check = (entry: BatchSheetCheck): Row['cells'] => [
-      `${entry.measure}: ${limitsText(entry, context)}`,
+      labelled(entry.measure, limitsText(entry, context), context.language),
       { form: 'write' },
     ];
     return [

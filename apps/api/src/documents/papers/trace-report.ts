@@ -1,4 +1,4 @@
-import { dayText, instantText, numberText, quantityText } from '../kit/formats';
+import { dayText, instantText, labelled, numberText, quantityText } from '../kit/formats';
 import type { PaperContext } from '../kit/paper-context';
 import { Sheet } from '../kit/sheet';
 import { caution, facts, heading, titleBlock } from '../kit/sheet-parts';
@@ -111,7 +111,7 @@ const balanceTable = (sheet: Sheet, balance: TraceBalance): void => {
 export const traceReport = (view: TraceReportView, context: PaperContext): Promise<Buffer> => {
   const { language, timeZone } = context;
   const words = TRACE_WORDS[language];
-  const sheet = new Sheet(context, `${words.title}: ${view.subject}`);
+  const sheet = new Sheet(context, labelled(words.title, view.subject, language));
   const symbol =
     view.subjectCode === null ? undefined : { kind: 'qrcode' as const, text: view.subjectCode };
   titleBlock(sheet, words.title, [{ text: view.subject, strong: true }], symbol);

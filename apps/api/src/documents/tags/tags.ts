@@ -5,7 +5,7 @@ import {
   type PrintingRefusal,
 } from '../../domain/printing';
 import { ok, type Result } from '../../domain/refusals';
-import { dayText, quantityText } from '../kit/formats';
+import { dayText, labelled, quantityText } from '../kit/formats';
 import type { PdfHead } from '../kit/pdf';
 import type { PaperLanguage, Translated } from '../kit/language';
 import { printOnStock, type Prints } from '../kit/print-on-stock';
@@ -82,11 +82,13 @@ const lotTag = (view: LotTagView, language: PaperLanguage): Tag => {
   const words = WORDS[language];
   const origin = `${view.received ? words.received : words.made} ${dayText(view.madeOn, language)}`;
   const allergens =
-    view.allergenNames.length === 0 ? [] : [`${words.contains}: ${view.allergenNames.join(', ')}`];
+    view.allergenNames.length === 0
+      ? []
+      : [labelled(words.contains, view.allergenNames.join(', '), language)];
   const warnings = [
     ...(view.holdReason === null
       ? []
-      : [`${words.hold}: ${inLanguage(view.holdReason, language)}`]),
+      : [labelled(words.hold, inLanguage(view.holdReason, language), language)]),
     ...(view.allergensUnknown ? [words.unknown] : []),
   ];
   return {

@@ -3,6 +3,8 @@ import type { Prisma } from '../../generated/prisma/client';
 import { DEFAULT_LOT_PATTERN, type ScanContext } from '../../domain/identification';
 import type { MouldInspection } from '../../domain/mould-scope';
 import type { Tx } from '../../platform/database/prisma';
+import { momentInWords } from '../../domain/words/moment-in-words';
+import type { Sentence } from '../../domain/words/say';
 
 const idsOf = async (tx: Tx, where: Prisma.LotWhereInput): Promise<string[]> => {
   const lots = await tx.lot.findMany({
@@ -100,14 +102,9 @@ export const placeById = (tx: Tx, id: string) => tx.place.findUnique({ where: { 
 export const placeByTag = (tx: Tx, tag: string) => tx.place.findUnique({ where: { tag } });
 
 /** Moments are said in the workshop's own time, to the minute. */
-export const momentsOf = async (tx: Tx): Promise<(instant: string) => string> => {
+export const momentsOf = async (tx: Tx): Promise<(instant: string) => Sentence> => {
   const workshop = await tx.workshop.findUnique({ where: { id: 1 } });
-  return (instant) =>
-    Temporal.Instant.from(instant)
-      .toZonedDateTimeISO(workshop?.timeZone ?? 'UTC')
-      .toPlainDateTime()
-      .toString({ smallestUnit: 'minute' })
-      .replace('T', ' ');
+  return (instant) => momentInWords(instant, workshop?.timeZone ?? 'UTC');
 };
 
 export const scanContext = async (tx: Tx, now: string): Promise<ScanContext> => {

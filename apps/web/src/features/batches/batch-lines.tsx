@@ -43,7 +43,9 @@ const LineCard = (props: { readonly line: Line; readonly onDraw: (() => void) | 
           size="lg"
           variant={enough ? 'default' : 'filled'}
           aria-label={
-            enough ? `${t('drawMore')}: ${line.itemName}` : t('drawTitle', { item: line.itemName })
+            enough
+              ? `${formats.label(t('drawMore'))} ${line.itemName}`
+              : t('drawTitle', { item: line.itemName })
           }
           onClick={onDraw}
         >

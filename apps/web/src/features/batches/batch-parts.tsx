@@ -5,6 +5,7 @@ import { useMessages } from '../../shared/language/catalogue';
 import { useServiceWords } from '../../shared/language/words';
 import { Caution, Section, State } from '../../shared/kit/page';
 import { batchMessages } from '../../shared/batches/messages';
+import { batchPage } from '../../shared/batches/place-of-batch';
 import { partsMessages } from './parts-messages';
 import type { Batch } from './use-batch-booking';
 
@@ -49,7 +50,7 @@ export const BatchParts = ({ batch }: { readonly batch: Batch }) => {
                 <code>{part.code}</code> {t('here')}
               </span>
             ) : (
-              <Link to="/kitchen/batches/$id" params={{ id: part.id }} className="button-link">
+              <Link to={batchPage(batch.kind)} params={{ id: part.id }} className="button-link">
                 {b('part', { number: index + 1, count: parts.parts.length })}{' '}
                 <code>{part.code}</code>
               </Link>

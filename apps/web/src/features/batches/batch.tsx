@@ -19,6 +19,7 @@ import { useWakeLock } from '../../shared/kit/wake-lock';
 import { ScanField } from '../../shared/scan/scan-field';
 import { useScans } from '../../shared/scan/use-scans';
 import { AbandonDialog } from './abandon-dialog';
+import { AtItsPlace } from './at-its-place';
 import { BatchDraws } from './batch-draws';
 import { BatchLines } from './batch-lines';
 import { BatchLosses } from './batch-losses';
@@ -198,37 +199,41 @@ const BatchPage = () => {
   return (
     <Loaded query={batch}>
       {(data) => (
-        <Page
-          title={data.itemName}
-          lead={
-            <span className="row">
-              {word(data.kind)} <code>{data.code}</code>
-              <State tone={data.state === 'finished' ? 'good' : 'plain'}>{word(data.state)}</State>
-              {data.part !== null && <span>{t('part', { ...data.part })}</span>}
-              {data.plannedQuantity !== null &&
-                `${formats.label(t('planned'))} ${formats.quantity(data.plannedQuantity, data.unit)}`}
-              <span>
-                {data.operatorName} · {formats.instant(data.openedAt)}
+        <AtItsPlace batch={data}>
+          <Page
+            title={data.itemName}
+            lead={
+              <span className="row">
+                {word(data.kind)} <code>{data.code}</code>
+                <State tone={data.state === 'finished' ? 'good' : 'plain'}>
+                  {word(data.state)}
+                </State>
+                {data.part !== null && <span>{t('part', { ...data.part })}</span>}
+                {data.plannedQuantity !== null &&
+                  `${formats.label(t('planned'))} ${formats.quantity(data.plannedQuantity, data.unit)}`}
+                <span>
+                  {data.operatorName} · {formats.instant(data.openedAt)}
+                </span>
               </span>
-            </span>
-          }
-          actions={
-            <>
-              <PaperLink href={`/api/batches/${id}/sheet.pdf`}>{t('sheet')}</PaperLink>
-              {data.outputs[0] !== undefined && (
-                <Link
-                  to="/trace/lots/$code"
-                  params={{ code: data.outputs[0].lotCode }}
-                  className="button-link"
-                >
-                  {t('trace')}
-                </Link>
-              )}
-            </>
-          }
-        >
-          <Bench key={data.id} batch={data} />
-        </Page>
+            }
+            actions={
+              <>
+                <PaperLink href={`/api/batches/${id}/sheet.pdf`}>{t('sheet')}</PaperLink>
+                {data.outputs[0] !== undefined && (
+                  <Link
+                    to="/trace/lots/$code"
+                    params={{ code: data.outputs[0].lotCode }}
+                    className="button-link"
+                  >
+                    {t('trace')}
+                  </Link>
+                )}
+              </>
+            }
+          >
+            <Bench key={data.id} batch={data} />
+          </Page>
+        </AtItsPlace>
       )}
     </Loaded>
   );

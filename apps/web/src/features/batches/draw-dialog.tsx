@@ -133,7 +133,11 @@ export const DrawDialog = ({ batch, line: opened, scannedLot, onClose }: Props) 
             label={t('quantity')}
             unit={unit}
             weigh={unit === 'g'}
-            hint={rest === '' ? undefined : `${t('planned')}: ${formats.quantity(rest, unit)}`}
+            hint={
+              rest === ''
+                ? undefined
+                : `${formats.label(t('planned'))} ${formats.quantity(rest, unit)}`
+            }
             value={form.quantity}
             onChange={(quantity) => put({ quantity })}
             error={errors['quantity']}

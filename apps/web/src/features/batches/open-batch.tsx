@@ -12,6 +12,7 @@ import { ProblemNotice } from '../../shared/kit/problem-notice';
 import { type Item, ItemPicker, useItems } from '../../shared/pickers/item-picker';
 import { PlacePicker } from '../../shared/pickers/party-pickers';
 import { batchMessages } from '../../shared/batches/messages';
+import { batchPage } from '../../shared/batches/place-of-batch';
 
 type Made = 'filling' | 'piece' | 'box';
 const titles = { filling: 'startCook', piece: 'startCast', box: 'startPack' } as const;
@@ -36,7 +37,7 @@ const useStart = (label: string) => {
         lane: `open-${newId()}`,
       });
       if (done.kind === 'done')
-        await navigate({ to: '/kitchen/batches/$id', params: { id: done.answer.id } });
+        await navigate({ to: batchPage(done.answer.kind), params: { id: done.answer.id } });
       else setState({ working: false, waits: true });
     } catch (error) {
       setState({ working: false, error });

@@ -11,6 +11,7 @@ import { PlacePicker } from '../../shared/pickers/party-pickers';
 import { batchMessages } from '../../shared/batches/messages';
 import { partsMessages } from './parts-messages';
 import { useBatchBooking, type Batch } from './use-batch-booking';
+import { batchPage } from '../../shared/batches/place-of-batch';
 
 /** What an abandoned or a short part left to be made is the likely next share. */
 const likelyShare = ({ parts }: Batch): string => {
@@ -43,7 +44,7 @@ export const PartDialog = (props: { readonly batch: Batch; readonly onClose: () 
     const body = { plannedQuantity: share, ...(placeId === '' ? {} : { placeId }) };
     const done = await book('/api/batches/{id}/parts', body, label);
     if (done.kind === 'done')
-      await navigate({ to: '/kitchen/batches/$id', params: { id: done.answer.id } });
+      await navigate({ to: batchPage(batch.kind), params: { id: done.answer.id } });
   };
   return (
     <EditDialog

@@ -44,7 +44,8 @@ const Windows = ({ curve }: { readonly curve: Curve }) => {
       />
       {curve.warmestFillingC !== null && (
         <p>
-          {t('filling')}: <strong>{formats.number(curve.warmestFillingC, 1)} °C</strong>
+          {formats.label(t('filling'))}{' '}
+          <strong>{formats.number(curve.warmestFillingC, 1)} °C</strong>
         </p>
       )}
     </>

@@ -16,7 +16,7 @@ const Moulding = () => {
       actions={
         may && (
           <Link
-            to="/kitchen/new"
+            to="/moulding/new"
             search={{ kind: 'piece' }}
             className="button-link button-link-main"
           >

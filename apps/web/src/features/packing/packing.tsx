@@ -24,7 +24,7 @@ const Packing = () => {
           </LongPaperLink>
           {may && (
             <Link
-              to="/kitchen/new"
+              to="/packing/new"
               search={{ kind: 'box' }}
               className="button-link button-link-main"
             >

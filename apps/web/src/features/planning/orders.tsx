@@ -27,7 +27,7 @@ const OrderCard = (props: {
   const t = useMessages(planMessages);
   const formats = useFormats();
   return (
-    <li className="line">
+    <li className="line order">
       <div className="row">
         <span className="figure-large">{formats.weekday(order.dueOn)}</span>
         <strong>{order.customerName ?? t('counter')}</strong>
@@ -49,7 +49,7 @@ const OrderCard = (props: {
       </ul>
       {order.note !== null && <p className="quiet">{order.note}</p>}
       {may && order.state === 'open' && (
-        <div className="row">
+        <div className="row order-actions">
           <Link
             to="/out/new"
             search={{ order: order.id, customer: order.customerId ?? '' }}

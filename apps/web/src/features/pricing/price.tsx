@@ -28,7 +28,9 @@ const CostPicture = ({ cost }: { readonly cost: Cost }) => {
   const steps = cost.waterfall.map((step) => ({
     key: step.category + step.part,
     name:
-      step.part === step.category ? t(step.category) : `${t(step.category)}: ${word(step.part)}`,
+      step.part === step.category
+        ? t(step.category)
+        : `${formats.label(t(step.category))} ${word(step.part)}`,
     amount: step.amount,
   }));
   const last = cost.waterfall.at(-1)?.to ?? '0';

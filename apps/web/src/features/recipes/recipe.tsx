@@ -16,6 +16,7 @@ import { CompareVersions } from './compare-versions';
 import { recipeMessages } from './messages';
 import { RecipeEditor } from './recipe-editor';
 import { ScaleRecipe } from './scale-recipe';
+import { startPage } from '../../shared/batches/place-of-batch';
 
 /** The recipe of an item, version by version. */
 const RecipePage = () => {
@@ -58,7 +59,7 @@ const RecipePage = () => {
               )}
               {mayWrite && version !== undefined && (
                 <Link
-                  to="/kitchen/new"
+                  to={startPage(data.kind)}
                   search={{ kind: data.kind, item: data.id }}
                   className="button-link button-link-main"
                 >

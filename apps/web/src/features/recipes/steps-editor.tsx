@@ -33,7 +33,7 @@ const Check = (props: {
         label={t('measure')}
         value={check.measure}
         disabled={disabled}
-        onChange={(measure) => onChange({ ...check, measure })}
+        onChange={(measure) => onChange({ measure, low: check.low, high: check.high })}
         choices={MEASURES.map((one) => ({ value: one, label: word(one) }))}
       />
       <DecimalField

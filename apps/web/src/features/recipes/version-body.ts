@@ -28,10 +28,11 @@ export const bodyOf = (form: VersionForm): Dto =>
         title: step.title,
         text: step.text,
         restHours: orNull(step.restHours),
-        checks: step.checks.map(({ measure, low, high }) => ({
+        checks: step.checks.map(({ measure, low, high, unit }) => ({
           measure,
           low: orNull(low),
           high: orNull(high),
+          ...(unit === undefined ? {} : { unit }),
         })),
       })),
     yieldGrams: orNull(form.yieldGrams),

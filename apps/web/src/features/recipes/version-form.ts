@@ -20,6 +20,8 @@ export interface CheckForm {
   readonly measure: string;
   readonly low: string;
   readonly high: string;
+  /** Not edited here, and not lost either, as long as the same is measured. */
+  readonly unit?: string;
 }
 
 export interface StepForm {
@@ -76,10 +78,11 @@ const stepOf = (step: Version['steps'][number]): StepForm => ({
   title: step.title,
   text: step.text ?? '',
   restHours: step.restHours ?? '',
-  checks: (step.checks ?? []).map(({ measure, low, high }) => ({
+  checks: (step.checks ?? []).map(({ measure, low, high, unit }) => ({
     measure,
     low: low ?? '',
     high: high ?? '',
+    ...(unit === undefined ? {} : { unit }),
   })),
 });
 

@@ -10,6 +10,7 @@ import { Loaded } from '../../shared/kit/loaded';
 import { Page, Section, State } from '../../shared/kit/page';
 import { ReadingsDue } from '../../shared/readings/readings-due';
 import { todayMessages } from './messages';
+import { batchPage } from '../../shared/batches/place-of-batch';
 
 const PlaceReadingDialog = lazy(async () => ({
   default: (await import('../../shared/readings/reading-dialogs')).PlaceReadingDialog,
@@ -31,7 +32,7 @@ const InHand = () => {
             <ul className="plain-list">
               {rows.map((row) => (
                 <li key={row.id} className="row line">
-                  <Link to="/kitchen/batches/$id" params={{ id: row.id }}>
+                  <Link to={batchPage(row.kind)} params={{ id: row.id }}>
                     <strong>{row.itemName}</strong>
                   </Link>
                   <span>{word(row.kind)}</span>

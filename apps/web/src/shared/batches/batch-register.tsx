@@ -7,6 +7,7 @@ import { DataTable } from '../kit/data-table';
 import { Loaded } from '../kit/loaded';
 import { Section, State } from '../kit/page';
 import { batchMessages } from './messages';
+import { batchPage } from './place-of-batch';
 
 type Batch = Row<'/api/batches'>;
 type Kind = Batch['kind'];
@@ -37,7 +38,7 @@ export const BatchTable = (props: {
           key: 'item',
           title: t('item'),
           cell: (row) => (
-            <Link to="/kitchen/batches/$id" params={{ id: row.id }}>
+            <Link to={batchPage(row.kind)} params={{ id: row.id }}>
               <strong>{row.itemName}</strong>
             </Link>
           ),

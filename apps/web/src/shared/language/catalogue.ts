@@ -1,4 +1,5 @@
 import { useTranslation } from 'react-i18next';
+import { spaced } from './french-spacing';
 import { i18n } from './i18n';
 
 /** A message in every language of the app: a message without its French does not compile. */
@@ -19,12 +20,20 @@ export const catalogue = <const K extends string>(
   name: string,
   messages: Readonly<Record<K, Message>>,
 ): Catalogue<K> => {
-  const inLanguage = (position: 0 | 1): Record<string, string> =>
+  const inLanguage = (worded: (message: Message) => string): Record<string, string> =>
     Object.fromEntries(
-      Object.entries<Message>(messages).map(([key, message]) => [key, message[position]]),
+      Object.entries<Message>(messages).map(([key, message]) => [key, worded(message)]),
     );
-  i18n.addResourceBundle('en', name, inLanguage(0));
-  i18n.addResourceBundle('fr', name, inLanguage(1));
+  i18n.addResourceBundle(
+    'en',
+    name,
+    inLanguage(([en]) => en),
+  );
+  i18n.addResourceBundle(
+    'fr',
+    name,
+    inLanguage(([, fr]) => spaced(fr)),
+  );
   return { name, messages };
 };
 

@@ -1,3 +1,4 @@
+import { useFormats } from '../formats/use-formats';
 import { useMessages } from '../language/catalogue';
 import { pictureMessages } from './messages';
 
@@ -13,6 +14,7 @@ interface Props {
 /** A tray as its cavities: a tap marks the piece as a reject, another takes the mark away. */
 export const Tray = ({ rows, columns, filled, rejects, onChange }: Props) => {
   const t = useMessages(pictureMessages);
+  const formats = useFormats();
   const marked = new Set(rejects);
   const toggle = (cavity: number): void => {
     const next = new Set(marked);
@@ -40,7 +42,7 @@ export const Tray = ({ rows, columns, filled, rejects, onChange }: Props) => {
               className={`cavity cavity-${state}`}
               disabled={onChange === undefined || state === 'empty'}
               aria-pressed={state === 'rejected'}
-              aria-label={`${t('cavity', { number: cavity })}: ${t(state)}`}
+              aria-label={`${formats.label(t('cavity', { number: cavity }))} ${t(state)}`}
               onClick={() => toggle(cavity)}
             >
               {state === 'rejected' ? '✕' : cavity}

@@ -14,6 +14,7 @@ import { importsAndLabels } from './imports-and-labels';
 import { labels } from './labels';
 import { lotsAndRecalls } from './lots-and-recalls';
 import { making } from './making';
+import { months } from './months';
 import { organisms } from './organisms';
 import { papers } from './papers';
 import { partsOfSentences } from './parts-of-sentences';
@@ -22,15 +23,9 @@ import { problemTitles } from './problem-titles';
 import { recipesAndPrices } from './recipes-and-prices';
 import { requests } from './requests';
 import { shelfLife } from './shelf-life';
+import { spaced } from './spacing';
 import { trade } from './trade';
 import { words } from './words';
-
-/** No-break spaces in the French manner, so that a sign never begins a line. */
-const spaced = (wording: string): string =>
-  wording
-    .replace(/ (?=[:;?!»%])/g, '\u00a0')
-    .replace(/« /g, '«\u00a0')
-    .replace(/([\d}]) (?=(?:°C|g|kg|mg|mm|cm|mol|jours|mois)(?![\p{L}]))/gu, '$1\u00a0');
 
 /** One file an area; allergens are called as on a label. */
 export const CATALOGUES = [
@@ -48,6 +43,7 @@ export const CATALOGUES = [
   labels,
   lotsAndRecalls,
   making,
+  months,
   organisms,
   papers,
   partsOfSentences,

@@ -1,6 +1,7 @@
 import type { Wording } from './wording';
 
 export const partsOfSentences: Wording = {
+  '{0} {1} {2}, {3}': '{0} {1} {2}, {3}',
   'Batch {0} is {1}.': 'État de la fabrication {0} : {1}.',
   '{0}: {1} was {2}': '{0} : {1} à {2}',
   '1 piece': '1 pièce',
