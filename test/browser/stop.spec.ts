@@ -24,6 +24,13 @@ const kept = async (path: string): Promise<readonly unknown[]> => {
   return 'items' in answer ? answer.items : answer;
 };
 
+/** The pressed button may have made room: the keyboard is not lost with it. */
+const expectKeyboardHere = async (what: string): Promise<void> => {
+  await told(what).waitFor();
+  const lost = await story.page.evaluate(() => document.activeElement === document.body);
+  expect(lost).toBe(false);
+};
+
 /** Looks on until it says for how long it has gone on, and stops it. */
 const stopAfterAWhile = async (what: string): Promise<void> => {
   const { page } = story;
@@ -57,6 +64,7 @@ describe('a plan that takes long', () => {
     const held = await hold(page, 'POST', /^\/api\/plan$/);
     await press('Make a new plan');
     await held.request;
+    await expectKeyboardHere(WHAT);
     await stopAfterAWhile(WHAT);
     await held.release();
     expect(await kept('/plans')).toEqual([]);
@@ -130,6 +138,7 @@ describe('the scope of a recall', () => {
     const held = await hold(page, 'POST', /^\/api\/recalls$/);
     await press('Find everything');
     await held.request;
+    await expectKeyboardHere(WHAT);
     await stopAfterAWhile(WHAT);
     await held.release();
     expect(await kept('/recalls')).toEqual([]);
@@ -151,13 +160,16 @@ describe('the scope of a recall', () => {
     const hungUp = hangsUp(/^\/api\/recalls\/[^/]+$/);
     await database.rows('BEGIN');
     await database.rows('LOCK TABLE recall_case IN ACCESS EXCLUSIVE MODE');
-    await page.reload();
-    await stopAfterAWhile('Loading…');
-    await told('Stopped before it was there.').waitFor();
-    // Through the worker that stands between page and service, the request itself has ended.
-    await hungUp;
-    await database.rows('ROLLBACK');
-    await database.close();
+    try {
+      await page.reload();
+      await stopAfterAWhile('Loading…');
+      await told('Stopped before it was there.').waitFor();
+      // Through the worker that stands between page and service, the request itself has ended.
+      await hungUp;
+    } finally {
+      await database.rows('ROLLBACK');
+      await database.close();
+    }
     await press('Try again');
     await page.getByRole('heading', { level: 1, name: /^Case / }).waitFor();
   });
@@ -171,6 +183,7 @@ describe('a paper that grows with the record', () => {
     const held = await hold(page, 'GET', /\/trace\.pdf$/);
     await link.click();
     await held.request;
+    await expectKeyboardHere('Trace report');
     await stopAfterAWhile('Trace report');
     await held.release();
     const tab = device.context.waitForEvent('page');

@@ -60,10 +60,24 @@ interface WorkingProps {
   /** Under this the service is asked how far it is. */
   readonly id?: string | undefined;
   readonly progress?: Progress | undefined;
-  /** Seconds for which it had gone on before it was shown. */
+  /** Of a look that nobody pressed a button for: seconds for which it went on before it was shown. */
   readonly before?: number;
   readonly onCancel: () => void;
 }
+
+/**
+ * Takes the keyboard when the button that began the work has made room for it or can't be pressed
+ * meanwhile. Not at Cancel: who pressed Enter twice would stop what was just begun.
+ */
+const useKeyboard = (pressed: boolean) => {
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (!pressed) return;
+    const active = document.activeElement;
+    if (active === null || active.matches('body, :disabled')) place.current?.focus();
+  }, [pressed]);
+  return place;
+};
 
 /**
  * The one way to show work that takes a while: what it is, how far it is where anybody knows, for
@@ -73,8 +87,9 @@ interface WorkingProps {
 export const Working = ({ label, id, progress, before = 0, onCancel }: WorkingProps) => {
   const t = useMessages(kitMessages);
   const seconds = before + useSeconds();
+  const place = useKeyboard(before === 0);
   return (
-    <div className="row">
+    <div ref={place} className="row" role="group" aria-label={label} tabIndex={-1}>
       <span role="status">{label}</span>
       {id === undefined || progress !== undefined ? (
         <Bar label={label} progress={progress} />
