@@ -28,6 +28,8 @@ const fromNetwork = async (request, cacheName, key) => {
     if (response.status === 401) await caches.delete(ANSWERS);
     return response;
   } catch (error) {
+    // Nobody waits for it any more; what was kept is for those whom the service didn't reach.
+    if (error.name === 'AbortError') throw error;
     const kept = await (await caches.open(cacheName)).match(key);
     if (kept !== undefined) return kept;
     throw error;

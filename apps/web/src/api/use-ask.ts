@@ -27,11 +27,17 @@ export interface Question<T> {
 /** Asks something of the service, in a way that shows that it goes on and can be stopped. */
 export const useAsk = <T>({ queryFn, keep, everyMs, ...question }: Question<T>): Asked<T> => {
   const queries = useQueryClient();
-  const [workId] = useState(() => newId());
+  const [workId, setWorkId] = useState('');
   const { queryKey } = question;
   const result = useQuery<T>({
     ...question,
-    queryFn: ({ signal }) => queryFn(sentWith({ signal, id: workId })),
+    // Each request has a name of its own: hanging up on one must not end the next, which may be
+    // there before the worker hears of it.
+    queryFn: ({ signal }) => {
+      const id = newId();
+      setWorkId(id);
+      return queryFn(sentWith({ signal, id }));
+    },
     ...(keep === true ? { placeholderData: (before) => before } : {}),
     ...(everyMs === undefined ? {} : { refetchInterval: everyMs }),
   });
