@@ -8,7 +8,7 @@ export type Asked<T> = UseQueryResult<T> & {
   /** Ends the request under way; what was there before stays. */
   readonly stop: () => void;
   /** Under this the service tells how far it is. */
-  readonly workId: string;
+  readonly workId: string | undefined;
 };
 
 export interface Question<T> {
@@ -27,7 +27,7 @@ export interface Question<T> {
 /** Asks something of the service, in a way that shows that it goes on and can be stopped. */
 export const useAsk = <T>({ queryFn, keep, everyMs, ...question }: Question<T>): Asked<T> => {
   const queries = useQueryClient();
-  const [workId, setWorkId] = useState('');
+  const [workId, setWorkId] = useState<string>();
   const { queryKey } = question;
   const result = useQuery<T>({
     ...question,
