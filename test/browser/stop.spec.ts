@@ -17,6 +17,8 @@ beforeAll(async () => {
 afterAll(() => story.end());
 
 const press = (name: string) => story.page.getByRole('button', { name, exact: true }).click();
+/** What shows the work: another may go on beside it. */
+const shown = (what: string) => story.page.getByRole('group', { name: what, exact: true });
 const told = (what: string) => story.page.getByRole('status').filter({ hasText: what });
 const kept = async (path: string): Promise<readonly unknown[]> => {
   const answer = (await story.service.as.auditor.get(path).expect(200)).body as
@@ -36,7 +38,7 @@ const stopAfterAWhile = async (what: string): Promise<void> => {
   const { page } = story;
   await told(what).waitFor();
   await page.getByRole('progressbar', { name: what }).waitFor();
-  await page.getByText(/^[1-9]\d* s$/).waitFor();
+  await shown(what).getByText(/^[1-9]\d* s$/).waitFor();
   expect(await accessibilityFaults(page)).toEqual([]);
   await press(`Cancel: ${what}`);
   await told(what).waitFor({ state: 'detached' });
@@ -114,10 +116,9 @@ describe('a long run of labels', () => {
   });
 
   step('says how many of them are drawn, and ends in the middle', async () => {
-    const { page } = story;
     await copies('2000');
     await press(PRINT);
-    await page.getByText(/^[\d,]+ of 2,000$/).waitFor();
+    await shown(WHAT).getByText(/^[\d,]+ of 2,000$/).waitFor();
     await press(`Cancel: ${WHAT}`);
     await told(WHAT).waitFor({ state: 'detached' });
     expect(await runs()).toEqual([]);
