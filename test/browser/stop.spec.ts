@@ -38,7 +38,9 @@ const stopAfterAWhile = async (what: string): Promise<void> => {
   const { page } = story;
   await told(what).waitFor();
   await page.getByRole('progressbar', { name: what }).waitFor();
-  await shown(what).getByText(/^[1-9]\d* s$/).waitFor();
+  await shown(what)
+    .getByText(/^[1-9]\d* s$/)
+    .waitFor();
   expect(await accessibilityFaults(page)).toEqual([]);
   await press(`Cancel: ${what}`);
   await told(what).waitFor({ state: 'detached' });
@@ -118,7 +120,9 @@ describe('a long run of labels', () => {
   step('says how many of them are drawn, and ends in the middle', async () => {
     await copies('2000');
     await press(PRINT);
-    await shown(WHAT).getByText(/^[\d,]+ of 2,000$/).waitFor();
+    await shown(WHAT)
+      .getByText(/^[\d,]+ of 2,000$/)
+      .waitFor();
     await press(`Cancel: ${WHAT}`);
     await told(WHAT).waitFor({ state: 'detached' });
     expect(await runs()).toEqual([]);
