@@ -1,7 +1,6 @@
 import { useQuery, useQueryClient, type UseQueryResult } from '@tanstack/react-query';
-import { useState } from 'react';
-import { type Sent, sentWith } from './watched';
-import { newId } from './new-id';
+import { useNamedRequests } from './use-named-requests';
+import type { Sent } from './watched';
 
 /** A look at the service that may take a while. */
 export type Asked<T> = UseQueryResult<T> & {
@@ -27,17 +26,11 @@ export interface Question<T> {
 /** Asks something of the service, in a way that shows that it goes on and can be stopped. */
 export const useAsk = <T>({ queryFn, keep, everyMs, ...question }: Question<T>): Asked<T> => {
   const queries = useQueryClient();
-  const [workId, setWorkId] = useState<string>();
+  const { workId, sent } = useNamedRequests();
   const { queryKey } = question;
   const result = useQuery<T>({
     ...question,
-    // Each request has a name of its own: hanging up on one must not end the next, which may be
-    // there before the worker hears of it.
-    queryFn: ({ signal }) => {
-      const id = newId();
-      setWorkId(id);
-      return queryFn(sentWith({ signal, id }));
-    },
+    queryFn: ({ signal }) => queryFn(sent(signal)),
     ...(keep === true ? { placeholderData: (before) => before } : {}),
     ...(everyMs === undefined ? {} : { refetchInterval: everyMs }),
   });

@@ -1,9 +1,7 @@
 import { useInfiniteQuery, useQueryClient } from '@tanstack/react-query';
-import { useState } from 'react';
 import { type GetInit, type GetPath, read, type Read } from './client';
 import type { Asked } from './use-ask';
-import { sentWith } from './watched';
-import { newId } from './new-id';
+import { useNamedRequests } from './use-named-requests';
 
 interface PageOf<T> {
   readonly items: readonly T[];
@@ -31,7 +29,7 @@ export const useList = <P extends ListPath>(
   enabled = true,
 ): List<Row<P>> => {
   const queries = useQueryClient();
-  const [workId] = useState(() => newId());
+  const { workId, sent } = useNamedRequests();
   const queryKey = [path, query];
   const pages = useInfiniteQuery({
     queryKey,
@@ -42,7 +40,7 @@ export const useList = <P extends ListPath>(
       );
       const init = {
         params: { query: Object.fromEntries(given) },
-        ...sentWith({ signal, id: workId }),
+        ...sent(signal),
       };
       return (await read(path, init as unknown as GetInit<P>)) as unknown as PageOf<Row<P>>;
     },
