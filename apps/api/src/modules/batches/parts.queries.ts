@@ -48,6 +48,12 @@ export interface PlaceInMaking {
   readonly count: number;
 }
 
+/** Of a batch among head and parts as they were opened; none for a batch that is made in one. */
+export const placeAmong = (parts: readonly StoredPart[], id: string): PlaceInMaking | undefined =>
+  parts.length > 1
+    ? { number: parts.findIndex((part) => part.id === id) + 1, count: parts.length }
+    : undefined;
+
 interface PlaceRow extends PlaceInMaking {
   readonly id: string;
 }

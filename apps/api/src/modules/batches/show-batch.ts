@@ -12,7 +12,7 @@ import {
 import type { BatchSummaryView, BatchView } from './batches.view';
 import { linesOf } from './bench-lines';
 import { readPlan } from './open-batch';
-import { findPlacesInMakings, loadParts, type PlaceInMaking } from './parts.queries';
+import { loadParts, placeAmong, type PlaceInMaking } from './parts.queries';
 import { partsView } from './parts.view';
 import { takenReading } from './readings.queries';
 import { type BatchSummary, wholeIncluded } from './whole-batch';
@@ -49,11 +49,11 @@ export const showBatch = async (tx: Tx, id: string, today: string): Promise<Batc
   const found = await tx.batch.findUnique({ where: { id }, include: wholeIncluded });
   const batch = orNotFound(found, 'batch', id);
   const operator = await tx.user.findUnique({ where: { id: batch.operatorId } });
-  const places = await findPlacesInMakings(tx, [batch]);
+  const parts = await loadParts(tx, batch.partOfId ?? batch.id);
   const readings = batch.readings.map(takenReading);
   const due = checksDue(stepChecks(batch.recipeVersion?.steps ?? []), readings);
   return {
-    ...summaryView(batch, operator?.name ?? '', places.get(id)),
+    ...summaryView(batch, operator?.name ?? '', placeAmong(parts, id)),
     recipeVersionId: batch.recipeVersionId,
     unit: itemOfBatch(batch).unit,
     plannedTrays: readPlan(batch.plan).trays,
@@ -74,7 +74,7 @@ export const showBatch = async (tx: Tx, id: string, today: string): Promise<Batc
     mouldUses: batch.mouldUses.map(mouldUseView),
     outputs: batch.outputs.map(outputView),
     balance: balanceView(batch),
-    parts: partsView(await loadParts(tx, batch.partOfId ?? batch.id)),
+    parts: partsView(parts),
     version: batch.version,
   };
 };

@@ -41,12 +41,10 @@ export interface SettingsForm extends Readonly<Record<WholeName, string>> {
 
 export const WEEK = [1, 2, 3, 4, 5, 6, 7] as const;
 
-const newKey = (): string => newId();
-
-export const newDay = (day: string): SpecialDay => ({ key: newKey(), day, minutes: '0' });
+export const newDay = (day: string): SpecialDay => ({ key: newId(), day, minutes: '0' });
 
 export const newSeason = (day: string): SeasonForm => ({
-  key: newKey(),
+  key: newId(),
   name: '',
   fromDay: day,
   toDay: day,
@@ -64,11 +62,11 @@ export const formOf = (view: View): SettingsForm => ({
   mouldPrice: view.mouldPrice ?? '',
   extraHourPrice: view.extraHourPrice ?? '',
   dayMinutes: view.dayMinutes.map(({ day, minutes }) => ({
-    key: newKey(),
+    key: newId(),
     day,
     minutes: String(minutes),
   })),
-  seasons: view.seasons.map((season) => ({ ...season, key: newKey() })),
+  seasons: view.seasons.map((season) => ({ ...season, key: newId() })),
 });
 
 /** A number that isn't written is sent as none, which the service refuses at its field. */

@@ -21,9 +21,9 @@ export const LotBalance = ({ code }: { readonly code: string }) => {
   const t = useMessages(traceMessages);
   const word = useServiceWords();
   const formats = useFormats();
-  const noteOf = ({ kind, note }: { kind: string; note: string | null }): string => {
-    if (note === null) return '';
-    return `: ${kind === 'loss' ? word(note) : note}`;
+  const nameOf = ({ kind, note }: { kind: string; note: string | null }): string => {
+    if (note === null) return word(kind);
+    return `${formats.label(word(kind))} ${kind === 'loss' ? word(note) : note}`;
   };
   const balance = useRead('/api/lots/{code}/balance', { params: { path: { code } } });
   return (
@@ -65,7 +65,7 @@ export const LotBalance = ({ code }: { readonly code: string }) => {
                 {
                   key: 'kind',
                   title: t('kind'),
-                  cell: (row) => `${word(row.kind)}${noteOf(row)}`,
+                  cell: nameOf,
                   text: (row) => row.kind,
                 },
                 {
